@@ -55,8 +55,7 @@ record PostgresServer(String address, String user, String password) {
   @SuppressWarnings("resource") // runs until the JVM ends; Testcontainers then removes it
   private static PostgresServer inContainer(String image) {
     var container =
-        new PostgreSQLContainer(
-                DockerImageName.parse(image).asCompatibleSubstituteFor("postgres"))
+        new PostgreSQLContainer(DockerImageName.parse(image).asCompatibleSubstituteFor("postgres"))
             .withCommand("postgres", "-c", "fsync=off", "-c", "max_connections=" + CONNECTIONS);
     container.start();
     announce("in a container of the image " + image);
