@@ -30,9 +30,15 @@ public class PartSummary {
     riskMode = riskLevel = null;
   }
 
-  void blank(int version, double areaMm2, double lengthMm, double breadthMm, @Nullable Double kg) {
+  void blank(
+      int version,
+      @Nullable String problem,
+      @Nullable Double areaMm2,
+      double lengthMm,
+      double breadthMm,
+      @Nullable Double kg) {
     figuresVersion = version;
-    figuresProblem = null;
+    figuresProblem = problem;
     blankAreaMm2 = areaMm2;
     blankLengthMm = lengthMm;
     blankBreadthMm = breadthMm;

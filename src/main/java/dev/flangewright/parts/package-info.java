@@ -2,7 +2,7 @@
  * The register: builds, frames, parts, flanges and contours, their forming figures, import and
  * export.
  */
-@ApplicationModule(allowedDependencies = {"forming", "materials", "people"})
+@ApplicationModule(allowedDependencies = {"forming", "materials", "people", "drawing"})
 @NullMarked
 package dev.flangewright.parts;
 
