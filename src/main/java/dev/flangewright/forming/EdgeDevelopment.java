@@ -1,0 +1,119 @@
+package dev.flangewright.forming;
+
+import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
+import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The blank radius and the hoop strain of a curved flange's free edge.
+ *
+ * <pre>
+ * FM-DEV  r(s) = Rb ± ρ·sin(s/ρ)                     in the bend, 0 ≤ s ≤ BA
+ *         r(s) = Rb ± [ρ·sin θ + (s − BA)·cos θ]      in the flat of the flange
+ *         r0^(1+m) = Rb^(1+m) ± (1+m)·∫ r^m ds
+ *         ε = ln(r/r0)
+ * + convex (shrink), − concave (stretch); Rb radius of the web's tangent line (mm), ρ neutral
+ * radius of the bend (mm), θ bend angle (rad), s length along the neutral surface from the tangent
+ * line (mm), r formed radius and r0 blank radius of the same metal (mm), m = R/(1+R), R normal
+ * anisotropy, ε natural hoop strain, positive where the edge gets longer
+ * </pre>
+ *
+ * <p>Derivation: the hoop stress acts alone at a free edge, so the width strain is −m·ε and ds =
+ * (r/r0)^(−m)·dr0. With θ = 90° and a sharp bend this is the axisymmetric closed form r0/R = (1 ±
+ * (1+m)·h/R)^(1/(1+m)) of the literature on flanging: Wang and Wenner, Int. J. Mech. Sci. 16 (1974)
+ * 135–143; Dudra and Shah, J. Mater. Shaping Technol. 6 (1988) 91–101 (both named from memory).
+ *
+ * <p>Valid while r and r0 stay positive. Neglected: the radial stress that the web exerts near the
+ * root, which holds metal back there (the blank errs a little long), strain in the web, friction,
+ * and metal moving along the edge from a tight to an easy run (the peak strain errs high). Computed
+ * relative to Rb so that nothing cancels as Rb grows; the bend part by 32-point Gauss-Legendre
+ * quadrature (truncation below 1e-11 of the integral for every section that is not refused), the
+ * flat part in closed form.
+ *
+ * @param beyondMm |r0 − Rb|
+ * @param formedRadiusMm r at the edge
+ * @param blankRadiusMm r0 at the edge
+ * @param strain ε at the edge
+ * @param gather (r0 − r)/Rb, mm of edge to take out per mm of tangent line; negative: to put in
+ */
+record EdgeDevelopment(
+    double beyondMm, double formedRadiusMm, double blankRadiusMm, double strain, double gather) {
+
+  private static final GaussIntegrator QUADRATURE = new GaussIntegratorFactory().legendre(32);
+
+  /**
+   * @param side +1 convex, −1 concave
+   * @param flat length of the flat part of the flange, mm
+   * @return null when the formed or the blank edge would reach the centre of the curve
+   */
+  static @Nullable EdgeDevelopment of(
+      int side, double tangentRadius, double rho, double theta, double flat, double m) {
+    var walk = Walk.through(side, tangentRadius, rho, theta, m);
+    double slope = side * Math.cos(theta);
+    double rise = walk.endRadius - 1 + slope * flat / tangentRadius;
+    double q = side * (1 + m) * (walk.bend + walk.flatIntegral(slope, flat / tangentRadius, m));
+    if (walk.lowestRadius <= 0 || rise <= -1 || q <= -1) {
+      return null;
+    }
+    double logBlank = Math.log1p(q) / (1 + m);
+    double blankRise = Math.expm1(logBlank);
+    return new EdgeDevelopment(
+        tangentRadius * Math.abs(blankRise),
+        tangentRadius * (1 + rise),
+        tangentRadius * (1 + blankRise),
+        Math.log1p(rise) - logBlank,
+        blankRise - rise);
+  }
+
+  /**
+   * The flat length at which the edge reaches the centre, mm: the limit that {@link #of} refuses
+   * at.
+   *
+   * @return null when the bend alone gets there, infinite when no width does
+   */
+  static @Nullable Double flatLimit(
+      int side, double tangentRadius, double rho, double theta, double m) {
+    var walk = Walk.through(side, tangentRadius, rho, theta, m);
+    double left = 1 / (1 + m) - walk.bend;
+    if (walk.lowestRadius <= 0 || side < 0 && left <= 0) {
+      return null;
+    }
+    double slope = side * Math.cos(theta);
+    double formed = slope < 0 ? walk.endRadius / -slope : Double.POSITIVE_INFINITY;
+    double blank = side < 0 ? walk.flatFor(left, slope, m) : Double.POSITIVE_INFINITY;
+    return tangentRadius * Math.min(formed, blank);
+  }
+
+  /** The bend part of the way from the tangent line to the edge; lengths as fractions of Rb. */
+  private record Walk(double bend, double endRadius, double lowestRadius) {
+
+    static Walk through(int side, double tangentRadius, double rho, double theta, double m) {
+      double c = side * rho / tangentRadius;
+      double end = 1 + c * Math.sin(theta);
+      double lowest = c < 0 && theta > Math.PI / 2 ? 1 + c : Math.min(1, end);
+      double half = theta / 2;
+      double mean =
+          lowest <= 0
+              ? 0
+              : QUADRATURE.integrate(u -> Math.pow(1 + c * Math.sin(half * (1 + u)), m)) * half;
+      return new Walk(mean * rho / tangentRadius, end, lowest);
+    }
+
+    /** ∫ r^m du over a flat of the given length, r = endRadius + slope·u. */
+    double flatIntegral(double slope, double length, double m) {
+      double x = slope * length / endRadius;
+      double mean = x == 0 ? 1 : Math.expm1((1 + m) * Math.log1p(x)) / ((1 + m) * x);
+      return length * Math.pow(endRadius, m) * mean;
+    }
+
+    /** The flat length whose integral is the given one; infinite when none is long enough. */
+    double flatFor(double integral, double slope, double m) {
+      double y = (1 + m) * integral * slope / Math.pow(endRadius, 1 + m);
+      if (y <= -1) {
+        return Double.POSITIVE_INFINITY;
+      }
+      double stretchOfMean = y == 0 ? 1 : Math.expm1(Math.log1p(y) / (1 + m)) * (1 + m) / y;
+      return integral / Math.pow(endRadius, m) * stretchOfMean;
+    }
+  }
+}

@@ -1,0 +1,75 @@
+package dev.flangewright.forming;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Every number the calculation takes, with its name and the range it may have. The ranges are the
+ * limits of the shop's trade and of the model, not of any one machine: common practice, no source.
+ */
+public enum FormingInput {
+  THICKNESS("thicknessMm", Range.fromTo(0.1, 10)),
+  INSIDE_BEND_RADIUS("insideBendRadiusMm", Range.fromTo(0, 100)),
+  K_FACTOR("kFactor", Range.fromTo(0, 1)),
+  ANISOTROPY("anisotropy", Range.fromTo(0.1, 5)),
+  CONTOUR_RADIUS("contourRadiusMm", Range.aboveUpTo(0, 1e12)),
+  FLANGE_WIDTH("flangeWidthMm", Range.aboveUpTo(0, 500)),
+  BEND_ANGLE("bendAngleDeg", Range.between(0, 165)),
+  X("xMm", Range.fromTo(-100_000, 100_000)),
+  Y("yMm", Range.fromTo(-100_000, 100_000)),
+  STATION_WIDTH("widthMm", Range.aboveUpTo(0, 500)),
+  ELONGATION("elongationPercent", Range.aboveUpTo(0, 200)),
+  PROOF("proofMpa", Range.aboveUpTo(0, 5_000)),
+  UTS("utsMpa", Range.aboveUpTo(0, 5_000)),
+  YOUNG("youngMpa", Range.fromTo(1_000, 1_000_000)),
+  DENSITY("densityKgM3", Range.aboveUpTo(0, 25_000)),
+  MIN_BEND_RADIUS("minBendRadiusMm", Range.fromTo(0, 500)),
+  GRAIN_FACTOR("grainFactor", Range.aboveUpTo(0, 1));
+
+  private final String field;
+  private final Range range;
+
+  FormingInput(String field, Range range) {
+    this.field = field;
+    this.range = range;
+  }
+
+  /** The name in the API; in CSV files the same words in small letters joined by underscores. */
+  public String field() {
+    return field;
+  }
+
+  public @Nullable Double min() {
+    return range.min();
+  }
+
+  public @Nullable Double max() {
+    return range.max();
+  }
+
+  /** The allowed range as it follows "must be", for hints beside a form field. */
+  public String rangeText() {
+    return range.text();
+  }
+
+  /**
+   * The value itself when it is a number within the range.
+   *
+   * @throws FormingException NOT_FINITE or OUT_OF_RANGE
+   */
+  public double check(double value) {
+    if (!Double.isFinite(value)) {
+      throw FormingException.of(FormingException.Reason.NOT_FINITE, field, value, range);
+    }
+    if (!range.contains(value)) {
+      throw FormingException.of(FormingException.Reason.OUT_OF_RANGE, field, value, range);
+    }
+    return value;
+  }
+
+  /** As {@link #check}, where a missing value is allowed. */
+  void checkIfKnown(@Nullable Double value) {
+    if (value != null) {
+      check(value);
+    }
+  }
+}

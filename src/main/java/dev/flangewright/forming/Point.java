@@ -1,0 +1,28 @@
+package dev.flangewright.forming;
+
+/** A point in the frame's plane, mm. */
+public record Point(double xMm, double yMm) {
+
+  double distanceMm(Point other) {
+    return Math.hypot(other.xMm - xMm, other.yMm - yMm);
+  }
+
+  /** Direction towards the other point, radians from the x axis, counter-clockwise. */
+  double headingTo(Point other) {
+    return Math.atan2(other.yMm - yMm, other.xMm - xMm);
+  }
+
+  /** Distance from the line through a and b, positive when this point lies to its left, mm. */
+  double leftOf(Point a, Point b) {
+    double chord = a.distanceMm(b);
+    if (chord == 0) {
+      return distanceMm(a);
+    }
+    return ((b.xMm - a.xMm) * (yMm - a.yMm) - (b.yMm - a.yMm) * (xMm - a.xMm)) / chord;
+  }
+
+  /** The point a distance to the right of someone facing the heading, mm and radians. */
+  Point toTheRight(double heading, double distanceMm) {
+    return new Point(xMm + distanceMm * Math.sin(heading), yMm - distanceMm * Math.cos(heading));
+  }
+}

@@ -1,0 +1,46 @@
+package dev.flangewright.forming;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How far a stretch flange's edge can be stretched before it splits.
+ *
+ * <pre>
+ * FM-SPLIT ε_lim = η_edge·η_grain·ln(1 + A/100)    utilisation = ε/ε_lim
+ * A elongation at fracture (%), η_edge by {@link EdgeCondition}, η_grain 1 unless the edge runs
+ * across the grain's weak direction, ε edge strain
+ * </pre>
+ *
+ * <p>The logarithm turns the tensile elongation into a natural strain: derived. That a free edge is
+ * in uniaxial tension and fails near the tensile elongation, lowered by its finish, is common
+ * practice, no source; η_edge and η_grain are shop defaults, no source. Neglected: that elongation
+ * includes the neck (a short gauge length flatters the limit, which then errs high) and that the
+ * strain falls off from the edge inwards, which delays the split (errs low).
+ */
+public final class SplitLimit {
+
+  private SplitLimit() {}
+
+  /** ε_lim with the grain running well; null when the elongation is unknown. */
+  public static @Nullable Double strain(MetalValues metal, EdgeCondition edge) {
+    return strain(metal, edge, 1);
+  }
+
+  /**
+   * @param grainFactor η_grain, above 0 up to 1
+   * @return ε_lim; null when the elongation is unknown
+   */
+  public static @Nullable Double strain(MetalValues metal, EdgeCondition edge, double grainFactor) {
+    FormingInput.GRAIN_FACTOR.check(grainFactor);
+    var elongation = metal.elongationPercent();
+    return elongation == null ? null : edge.factor() * grainFactor * Math.log1p(elongation / 100);
+  }
+
+  /** ε/ε_lim; 0 for an edge that does not stretch, null when the limit is unknown and needed. */
+  public static @Nullable Double utilisation(double edgeStrain, @Nullable Double limitStrain) {
+    if (edgeStrain <= 0) {
+      return 0.0;
+    }
+    return limitStrain == null ? null : edgeStrain / limitStrain;
+  }
+}
