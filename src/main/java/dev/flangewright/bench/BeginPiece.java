@@ -26,6 +26,8 @@ public class BeginPiece {
   }
 
   /**
+   * Begins the next piece of a part.
+   *
    * @return the new piece, numbered after the last one of its part
    * @throws Refused if there is no such part, or a piece of it is still in work
    */

@@ -25,6 +25,7 @@ public class StageEntry {
   @Version private long version;
 
   @ManyToOne(fetch = FetchType.LAZY, optional = false)
+  @SuppressWarnings("UnusedVariable") // the owning side: its column is what is read
   private Piece piece;
 
   private int ordinal;

@@ -58,10 +58,14 @@ public class Flange {
     this.contourOrder = registerOrder;
     this.edgeCondition = EdgeCondition.POLISHED;
     this.stations = WrittenStations.NONE;
-    isDrawn(drawn);
+    draw(drawn);
   }
 
   public void isDrawn(FlangeDrawing drawn) {
+    draw(drawn);
+  }
+
+  private void draw(FlangeDrawing drawn) {
     this.kind = drawn.kind();
     this.finishedWidthMm = drawn.finishedWidthMm();
     this.workingWidthMm = drawn.workingWidthMm();

@@ -64,11 +64,15 @@ public class Part {
   public Part(Frame frame, String partNumber, PartDrawing drawn) {
     this.build = frame.build();
     this.partNumber = partNumber;
-    isDrawn(frame, drawn);
+    draw(frame, drawn);
   }
 
   /** Takes over what a drawing issue says. The figures are stale until they are summed up anew. */
   public void isDrawn(Frame on, PartDrawing drawn) {
+    draw(on, drawn);
+  }
+
+  private void draw(Frame on, PartDrawing drawn) {
     this.frame = on;
     this.segment = drawn.segment();
     this.hand = drawn.hand();

@@ -72,4 +72,8 @@ public class Account {
   public boolean enabled() {
     return enabled;
   }
+
+  public Instant createdAt() {
+    return createdAt;
+  }
 }

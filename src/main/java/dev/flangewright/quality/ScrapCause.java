@@ -32,13 +32,17 @@ public class ScrapCause {
     this.seq = seq;
     this.code = code;
     this.source = "entered here";
-    reads(name, usualReason, prevention);
+    write(name, usualReason, prevention);
   }
 
   /**
    * @throws Refused if the name is empty or a text too long
    */
   public void reads(String newName, String newReason, String newPrevention) {
+    write(newName, newReason, newPrevention);
+  }
+
+  private void write(String newName, String newReason, String newPrevention) {
     this.name = text("name", newName, 1, 120);
     this.usualReason = text("usualReason", newReason, 0, 500);
     this.prevention = text("prevention", newPrevention, 0, 500);

@@ -13,8 +13,8 @@ import org.testcontainers.utility.DockerImageName;
 
 /**
  * The one PostgreSQL server of this JVM. It runs in a container where a Docker engine answers and
- * has the image, otherwise from the binaries that the build brings along; it stops with the JVM. The
- * image {@code none} asks for the binaries.
+ * has the image, otherwise from the binaries that the build brings along; it stops with the JVM.
+ * The image {@code none} asks for the binaries.
  *
  * @param address JDBC address up to and with the slash before the database's name
  */
