@@ -102,4 +102,8 @@ public class Inspection {
   public Instant doneAt() {
     return doneAt;
   }
+
+  public long buildId() {
+    return buildId;
+  }
 }
