@@ -1,0 +1,66 @@
+package dev.flangewright.bench;
+
+import dev.flangewright.people.MayLogWork;
+import dev.flangewright.people.MayReleaseHold;
+import dev.flangewright.people.Refused;
+import dev.flangewright.people.SignedIn;
+import java.time.Clock;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * Logs work on a piece. Each call takes the version of the piece that the person saw, or null, and
+ * is refused if somebody else was quicker.
+ */
+@Service
+@Transactional
+public class LogStage {
+
+  private final Pieces pieces;
+  private final Clock clock;
+
+  LogStage(Pieces pieces, Clock clock) {
+    this.pieces = pieces;
+    this.clock = clock;
+  }
+
+  @MayLogWork
+  public Piece start(long pieceId, String code, @Nullable Long seen, String note) {
+    Piece piece = find(pieceId, seen);
+    piece.start(code, signed(note));
+    return piece;
+  }
+
+  @MayReleaseHold
+  public Piece check(long pieceId, String code, @Nullable Long seen, String note) {
+    Piece piece = find(pieceId, seen);
+    piece.check(code, signed(note));
+    return piece;
+  }
+
+  @MayLogWork
+  public Piece finish(
+      long pieceId, String code, @Nullable Double hours, @Nullable Long seen, String note) {
+    Piece piece = find(pieceId, seen);
+    piece.finish(code, hours, signed(note));
+    return piece;
+  }
+
+  @MayLogWork
+  public Piece undo(long pieceId, @Nullable Long seen, String reason) {
+    Piece piece = find(pieceId, seen);
+    piece.undo(signed(reason));
+    return piece;
+  }
+
+  private Piece find(long pieceId, @Nullable Long seen) {
+    Piece piece = pieces.findById(pieceId).orElseThrow(() -> Refused.unknown("piece", pieceId));
+    piece.refuseIfStale(seen);
+    return piece;
+  }
+
+  private Signature signed(String note) {
+    return new Signature(SignedIn.name(), clock.instant(), note);
+  }
+}

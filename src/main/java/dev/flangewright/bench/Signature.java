@@ -1,0 +1,20 @@
+package dev.flangewright.bench;
+
+import dev.flangewright.people.Refused;
+import java.time.Instant;
+
+/** Who did something, when, and what they noted. */
+public record Signature(String who, Instant at, String note) {
+
+  private static final int LONGEST_NOTE = 2000;
+
+  /**
+   * @throws Refused if the note is longer than 2000 characters
+   */
+  public Signature {
+    note = note.strip();
+    if (note.length() > LONGEST_NOTE) {
+      throw Refused.unacceptable("note may have at most " + LONGEST_NOTE + " characters.");
+    }
+  }
+}

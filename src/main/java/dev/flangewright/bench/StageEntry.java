@@ -1,0 +1,111 @@
+package dev.flangewright.bench;
+
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.Version;
+import java.time.Instant;
+import org.hibernate.annotations.JdbcTypeCode;
+import org.hibernate.type.SqlTypes;
+import org.jspecify.annotations.Nullable;
+
+/** A line of a piece's log. Lines are added and never taken away; a later line may undo one. */
+@Entity
+public class StageEntry {
+
+  @Id
+  @GeneratedValue(strategy = GenerationType.SEQUENCE)
+  private @Nullable Long id;
+
+  @Version private long version;
+
+  @ManyToOne(fetch = FetchType.LAZY, optional = false)
+  @SuppressWarnings("UnusedVariable") // the owning side: its column is what is read
+  private Piece piece;
+
+  private int ordinal;
+  private String stageCode;
+  private String stageName;
+
+  @Enumerated(EnumType.STRING)
+  @JdbcTypeCode(SqlTypes.VARCHAR)
+  private EntryAction action;
+
+  private String who;
+  private Instant doneAt;
+  private @Nullable Double hours;
+  private String note;
+  private boolean undone;
+
+  protected StageEntry() {}
+
+  StageEntry(
+      Piece piece,
+      int ordinal,
+      PieceStage stage,
+      EntryAction action,
+      @Nullable Double hours,
+      Signature by) {
+    this.piece = piece;
+    this.ordinal = ordinal;
+    this.stageCode = stage.code();
+    this.stageName = stage.name();
+    this.action = action;
+    this.who = by.who();
+    this.doneAt = by.at();
+    this.hours = hours;
+    this.note = by.note();
+  }
+
+  void isUndone() {
+    this.undone = true;
+  }
+
+  boolean canBeUndone() {
+    return !undone
+        && (action == EntryAction.START
+            || action == EntryAction.CHECK
+            || action == EntryAction.FINISH);
+  }
+
+  public int ordinal() {
+    return ordinal;
+  }
+
+  public String stageCode() {
+    return stageCode;
+  }
+
+  public String stageName() {
+    return stageName;
+  }
+
+  public EntryAction action() {
+    return action;
+  }
+
+  public String who() {
+    return who;
+  }
+
+  public Instant doneAt() {
+    return doneAt;
+  }
+
+  public @Nullable Double hours() {
+    return hours;
+  }
+
+  public String note() {
+    return note;
+  }
+
+  public boolean undone() {
+    return undone;
+  }
+}

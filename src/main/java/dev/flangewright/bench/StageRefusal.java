@@ -1,0 +1,127 @@
+package dev.flangewright.bench;
+
+import dev.flangewright.people.Refused;
+import org.jspecify.annotations.Nullable;
+
+/** What the route forbids, with the facts; this is the one place that makes the sentence. */
+public class StageRefusal extends Refused {
+
+  private static final long serialVersionUID = 1L;
+
+  /** Which rule stood in the way. */
+  public enum Rule {
+    PIECE_IS_DONE,
+    NO_SUCH_STAGE,
+    EARLIER_STAGE_OPEN,
+    ALREADY_STARTED,
+    NOT_STARTED,
+    ALREADY_FINISHED,
+    HOLD_NOT_CHECKED,
+    NO_HOLD_POINT,
+    ALREADY_CHECKED,
+    NEEDS_INSPECTION,
+    NOTHING_TO_UNDO,
+    NOTHING_TO_REWORK,
+    SEEN_STALE
+  }
+
+  private final Rule rule;
+
+  private StageRefusal(Rule rule, String sentence) {
+    super(rule == Rule.NO_SUCH_STAGE ? Kind.UNKNOWN : Kind.CONFLICT, sentence);
+    this.rule = rule;
+  }
+
+  public Rule rule() {
+    return rule;
+  }
+
+  static StageRefusal pieceIsDone(Piece piece) {
+    return new StageRefusal(
+        Rule.PIECE_IS_DONE,
+        "%s is %s; nothing more is logged on it.".formatted(piece.label(), piece.state().word()));
+  }
+
+  static StageRefusal noSuchStage(Piece piece, String code) {
+    return new StageRefusal(
+        Rule.NO_SUCH_STAGE, "%s has no stage \"%s\".".formatted(piece.label(), code));
+  }
+
+  static StageRefusal earlierStageOpen(PieceStage wanted, PieceStage open) {
+    return new StageRefusal(
+        Rule.EARLIER_STAGE_OPEN,
+        "\"%s\" comes after \"%s\", which is not finished.".formatted(wanted.name(), open.name()));
+  }
+
+  static StageRefusal alreadyStarted(PieceStage stage) {
+    return new StageRefusal(
+        Rule.ALREADY_STARTED,
+        "\"%s\" was already started by %s.".formatted(stage.name(), stage.startedBy()));
+  }
+
+  static StageRefusal notStarted(PieceStage stage) {
+    return new StageRefusal(
+        Rule.NOT_STARTED, "\"%s\" has not been started. Start it first.".formatted(stage.name()));
+  }
+
+  static StageRefusal alreadyFinished(PieceStage stage) {
+    return new StageRefusal(
+        Rule.ALREADY_FINISHED,
+        "\"%s\" was already finished by %s.".formatted(stage.name(), stage.finishedBy()));
+  }
+
+  static StageRefusal holdNotChecked(PieceStage stage) {
+    return new StageRefusal(
+        Rule.HOLD_NOT_CHECKED,
+        "\"%s\" is a hold point. Missing: %s. An inspector or the lead can do this check."
+            .formatted(stage.name(), stage.holdCheck()));
+  }
+
+  static StageRefusal noHoldPoint(PieceStage stage) {
+    return new StageRefusal(
+        Rule.NO_HOLD_POINT, "\"%s\" is no hold point; it has no check.".formatted(stage.name()));
+  }
+
+  static StageRefusal alreadyChecked(PieceStage stage) {
+    return new StageRefusal(
+        Rule.ALREADY_CHECKED,
+        "\"%s\" was already checked by %s.".formatted(stage.name(), stage.checkedBy()));
+  }
+
+  static StageRefusal needsInspection(PieceStage stage) {
+    return new StageRefusal(
+        Rule.NEEDS_INSPECTION,
+        "\"%s\" is passed by an inspection. An inspector or the lead records it."
+            .formatted(stage.name()));
+  }
+
+  static StageRefusal inspectionTooEarly(PieceStage open) {
+    return new StageRefusal(
+        Rule.EARLIER_STAGE_OPEN,
+        "The piece cannot be passed yet: \"%s\" is not finished.".formatted(open.name()));
+  }
+
+  static StageRefusal nothingToUndo(@Nullable StageEntry last) {
+    String sentence =
+        last == null
+            ? "Nothing has been logged that could be taken back."
+            : "The last entry, \"%s\" %s, is an inspection's and is not taken back. Record a new"
+                    .formatted(last.stageName(), last.action().word())
+                + " inspection instead.";
+    return new StageRefusal(Rule.NOTHING_TO_UNDO, sentence);
+  }
+
+  static StageRefusal nothingToRework(PieceStage stage) {
+    return new StageRefusal(
+        Rule.NOTHING_TO_REWORK,
+        "\"%s\" has not been finished, so it cannot be sent back.".formatted(stage.name()));
+  }
+
+  static StageRefusal seenStale(Piece piece, StageEntry last) {
+    return new StageRefusal(
+        Rule.SEEN_STALE,
+        "%s has changed since you opened it: %s %s \"%s\". Your entry was not stored; look at the"
+                .formatted(piece.label(), last.who(), last.action().word(), last.stageName())
+            + " piece and log it again if it is still right.");
+  }
+}

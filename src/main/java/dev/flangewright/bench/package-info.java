@@ -1,0 +1,7 @@
+/** Routes, stages, pieces, the stage log, hold points, and what to form next. */
+@ApplicationModule(allowedDependencies = {"parts", "people", "forming", "drawing"})
+@NullMarked
+package dev.flangewright.bench;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,11 @@
+package dev.flangewright.materials;
+
+/** A row of the shipped minimum bend radii: radius over thickness at one thickness (mm). */
+record BendRadiusRow(
+    String alloy,
+    String temper,
+    double thkMm,
+    double rOverTLow,
+    double rOverTHigh,
+    String source,
+    String knownBy) {}

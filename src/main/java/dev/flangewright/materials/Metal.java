@@ -1,0 +1,37 @@
+package dev.flangewright.materials;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the library knows of an alloy and temper at one thickness. A value that no table gives is
+ * null; nothing is guessed.
+ *
+ * @param elongationPct least elongation for the thickness, else the specified limit, else typical
+ * @param proofMpa typical 0.2 % proof stress, else the least (the higher one springs back more)
+ * @param minBendRadiusMm the largest of the tables' upper figures, interpolated in thickness
+ */
+public record Metal(
+    String alloy,
+    String temper,
+    double thicknessMm,
+    @Nullable Sourced densityKgM3,
+    @Nullable Sourced youngMpa,
+    @Nullable Sourced proofMpa,
+    @Nullable Sourced utsMpa,
+    @Nullable Sourced elongationPct,
+    @Nullable Sourced minBendRadiusMm) {
+
+  /** True if no table has this alloy and temper. */
+  public boolean isUnknown() {
+    return values().isEmpty();
+  }
+
+  /** All values that are known. */
+  public List<Sourced> values() {
+    return java.util.stream.Stream.of(
+            densityKgM3, youngMpa, proofMpa, utsMpa, elongationPct, minBendRadiusMm)
+        .filter(java.util.Objects::nonNull)
+        .toList();
+  }
+}

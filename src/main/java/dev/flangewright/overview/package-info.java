@@ -1,0 +1,8 @@
+/** The overview of a build and the demo scenario: reads from the others, nobody reads from it. */
+@ApplicationModule(
+    allowedDependencies = {"quality", "bench", "parts", "materials", "forming", "people"})
+@NullMarked
+package dev.flangewright.overview;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,4 @@
+package dev.flangewright.parts;
+
+/** A build has been made; told inside the same transaction. */
+public record BuildMade(long buildId) {}

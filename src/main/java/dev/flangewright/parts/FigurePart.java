@@ -1,0 +1,143 @@
+package dev.flangewright.parts;
+
+import dev.flangewright.forming.Contour;
+import dev.flangewright.forming.FlangeFigures;
+import dev.flangewright.forming.FormingException;
+import dev.flangewright.forming.FormingModel;
+import dev.flangewright.forming.MetalValues;
+import dev.flangewright.forming.PartDevelopment;
+import dev.flangewright.forming.Risk;
+import dev.flangewright.forming.Sheet;
+import dev.flangewright.materials.MaterialLibrary;
+import dev.flangewright.materials.Metal;
+import dev.flangewright.materials.Sourced;
+import dev.flangewright.materials.Thickness;
+import dev.flangewright.people.Refused;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+
+/** Computes a part's forming figures, and stores the extract that lists read. */
+@Service
+public class FigurePart {
+
+  private final MaterialLibrary library;
+
+  FigurePart(MaterialLibrary library) {
+    this.library = library;
+  }
+
+  /**
+   * @throws FormingException if a contour or a flange cannot be made, naming the station
+   * @throws Refused if the thickness cannot be read
+   */
+  public PartFigures of(Part part) {
+    PartDrawing drawn = part.drawn();
+    Thickness thickness =
+        library
+            .thickness(drawn.thickness())
+            .orElseThrow(() -> Refused.unacceptable("thickness_mm cannot be read."));
+    Sheet sheet =
+        new Sheet(
+            thickness.mm(),
+            drawn.insideBendRadiusMm().value(),
+            Sheet.DEFAULT_K_FACTOR,
+            Sheet.DEFAULT_ANISOTROPY);
+    Metal metal = library.metal(drawn.alloy(), drawn.temper(), thickness.mm());
+    MetalValues values = values(metal);
+    List<PartFigures.OfFlange> flanges =
+        part.flanges().stream()
+            .filter(flange -> !flange.stations().isEmpty())
+            .map(flange -> ofFlange(flange, sheet, values))
+            .toList();
+    return summed(thickness, sheet, metal, values, flanges);
+  }
+
+  /** Computes and stores the extract; a part that cannot be figured keeps the reason instead. */
+  public void sumUp(Part part) {
+    part.flanges().forEach(flange -> flange.summary().sketchedAs(Sketch.of(flange.stations())));
+    try {
+      store(part, of(part));
+    } catch (FormingException | Refused refusal) {
+      part.flanges().forEach(flange -> flange.summary().failed());
+      part.summary().failed(FormingModel.VERSION, String.valueOf(refusal.getMessage()));
+    }
+  }
+
+  private static PartFigures.OfFlange ofFlange(Flange flange, Sheet sheet, MetalValues values) {
+    Contour working = ContourOf.atWorkingWidth(flange.stations(), flange.drawn());
+    Contour finished = ContourOf.atFinishedWidth(flange.stations(), flange.drawn());
+    return new PartFigures.OfFlange(
+        flange,
+        working,
+        FlangeFigures.of(working, sheet, values, flange.edgeCondition()),
+        FlangeFigures.of(finished, sheet, values, flange.edgeCondition()));
+  }
+
+  private static PartFigures summed(
+      Thickness thickness,
+      Sheet sheet,
+      Metal metal,
+      MetalValues values,
+      List<PartFigures.OfFlange> flanges) {
+    List<FlangeFigures> working = flanges.stream().map(PartFigures.OfFlange::working).toList();
+    if (flanges.isEmpty()) {
+      return new PartFigures(thickness, sheet, metal, values, flanges, null, null, null);
+    }
+    PartDevelopment blank =
+        PartDevelopment.of(flanges.stream().map(PartFigures.OfFlange::contour).toList(), working);
+    return new PartFigures(
+        thickness,
+        sheet,
+        metal,
+        values,
+        flanges,
+        blank,
+        blank.massKg(values.densityKgM3(), thickness.mm()),
+        Risk.of(working));
+  }
+
+  private static void store(Part part, PartFigures figures) {
+    PartDevelopment blank = figures.development();
+    Risk risk = figures.risk();
+    if (blank == null || risk == null) {
+      part.summary().failed(FormingModel.VERSION, "No flange of this part has a contour yet.");
+      return;
+    }
+    part.summary()
+        .blank(
+            FormingModel.VERSION,
+            blank.problem(),
+            blank.areaMm2(),
+            Math.max(blank.bounds().widthMm(), blank.bounds().heightMm()),
+            Math.min(blank.bounds().widthMm(), blank.bounds().heightMm()),
+            figures.blankMassKg());
+    part.summary().risk(risk.governing().name(), risk.level().name(), risk.utilisation());
+    figures.flanges().forEach(FigurePart::store);
+  }
+
+  private static void store(PartFigures.OfFlange figured) {
+    FlangeFigures figures = figured.working();
+    FlangeSummary summary = figured.flange().summary();
+    summary.demand(
+        figures.peakEdgeStrain(),
+        figures.peakStation(),
+        figures.gatherMm(),
+        figures.contourLengthMm());
+    summary.limits(figures.peakRuffleRatio(), figures.peakSplitUtilisation(), figures.passes());
+  }
+
+  private static MetalValues values(Metal metal) {
+    return new MetalValues(
+        value(metal.elongationPct()),
+        value(metal.proofMpa()),
+        value(metal.utsMpa()),
+        value(metal.youngMpa()),
+        value(metal.densityKgM3()),
+        value(metal.minBendRadiusMm()));
+  }
+
+  private static @Nullable Double value(@Nullable Sourced sourced) {
+    return sourced == null ? null : sourced.value();
+  }
+}

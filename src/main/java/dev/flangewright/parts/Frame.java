@@ -1,0 +1,62 @@
+package dev.flangewright.parts;
+
+import jakarta.persistence.Entity;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.Version;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** A transverse ring of the hull at a datum position. */
+@Entity
+public class Frame {
+
+  @Id
+  @GeneratedValue(strategy = GenerationType.SEQUENCE)
+  private @Nullable Long id;
+
+  @Version private long version;
+
+  @ManyToOne(fetch = FetchType.LAZY, optional = false)
+  private Build build;
+
+  private String code;
+  private Written positionMm;
+
+  protected Frame() {}
+
+  public Frame(Build build, String code, Written positionMm) {
+    this.build = build;
+    this.code = code;
+    this.positionMm = positionMm;
+  }
+
+  public void isAt(Written newPositionMm) {
+    this.positionMm = newPositionMm;
+  }
+
+  /** The identity; set once the frame is stored. */
+  public Long id() {
+    return Objects.requireNonNull(id);
+  }
+
+  public long version() {
+    return version;
+  }
+
+  public Build build() {
+    return build;
+  }
+
+  public String code() {
+    return code;
+  }
+
+  /** Where the frame stands along the hull, from the datum, mm. */
+  public Written positionMm() {
+    return positionMm;
+  }
+}

@@ -1,0 +1,33 @@
+package dev.flangewright.parts;
+
+import dev.flangewright.forming.Contour;
+import dev.flangewright.forming.FlangeFigures;
+import dev.flangewright.forming.MetalValues;
+import dev.flangewright.forming.PartDevelopment;
+import dev.flangewright.forming.Risk;
+import dev.flangewright.forming.Sheet;
+import dev.flangewright.materials.Metal;
+import dev.flangewright.materials.Thickness;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All forming figures of a part, computed from its register entry. Only flanges with a contour are
+ * in the list; {@code development} and {@code risk} are null when there is none.
+ *
+ * @param metal what the library knows of the alloy, with sources
+ */
+public record PartFigures(
+    Thickness thickness,
+    Sheet sheet,
+    Metal metal,
+    MetalValues metalValues,
+    List<OfFlange> flanges,
+    @Nullable PartDevelopment development,
+    @Nullable Double blankMassKg,
+    @Nullable Risk risk) {
+
+  /** The figures of one flange, at the width carried while forming and trimmed to the finished. */
+  public record OfFlange(
+      Flange flange, Contour contour, FlangeFigures working, FlangeFigures finished) {}
+}

@@ -1,0 +1,36 @@
+package dev.flangewright.people;
+
+import org.springframework.security.core.authority.AuthorityUtils;
+import org.springframework.security.core.userdetails.User;
+import org.springframework.security.core.userdetails.UserDetails;
+import org.springframework.security.core.userdetails.UserDetailsService;
+import org.springframework.security.core.userdetails.UsernameNotFoundException;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Looks an account up for sign-in, with one authority for each permission of its role. */
+@Service
+class AccountSignIn implements UserDetailsService {
+
+  private final Accounts accounts;
+
+  AccountSignIn(Accounts accounts) {
+    this.accounts = accounts;
+  }
+
+  @Override
+  @Transactional(readOnly = true)
+  public UserDetails loadUserByUsername(String username) {
+    Account account =
+        accounts
+            .findByUsername(username)
+            .orElseThrow(() -> UsernameNotFoundException.fromUsername(username));
+    String[] permissions =
+        account.role().permissions().stream().map(Enum::name).toArray(String[]::new);
+    return User.withUsername(account.username())
+        .password(account.passwordHash())
+        .disabled(!account.enabled())
+        .authorities(AuthorityUtils.createAuthorityList(permissions))
+        .build();
+  }
+}

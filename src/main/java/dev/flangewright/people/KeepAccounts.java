@@ -1,0 +1,98 @@
+package dev.flangewright.people;
+
+import java.time.Clock;
+import java.util.List;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Makes and changes accounts. */
+@Service
+@Transactional
+public class KeepAccounts {
+
+  private final Accounts accounts;
+  private final PasswordEncoder passwords;
+  private final Clock clock;
+
+  KeepAccounts(Accounts accounts, PasswordEncoder passwords, Clock clock) {
+    this.accounts = accounts;
+    this.passwords = passwords;
+    this.clock = clock;
+  }
+
+  @Transactional(readOnly = true)
+  public boolean nobodyYet() {
+    return accounts.count() == 0;
+  }
+
+  @MayManagePeople
+  @Transactional(readOnly = true)
+  public List<Account> all() {
+    return accounts.findAllByOrderByUsername();
+  }
+
+  /** Makes the first account, a lead; refused once there is any account. */
+  public void first(String username, String password) {
+    if (!nobodyYet()) {
+      throw Refused.conflict("There is an account already. Sign in with it.");
+    }
+    make(username, Role.LEAD, password);
+  }
+
+  /** Makes the demo scenario's accounts; refused once there is any account. */
+  public void invented(List<Role> roles, String passwordPrefix) {
+    if (!nobodyYet()) {
+      throw Refused.conflict("Demo accounts are made only where there is no account yet.");
+    }
+    roles.forEach(role -> make(role.word(), role, passwordPrefix + role.word()));
+  }
+
+  @MayManagePeople
+  public void add(String username, Role role, String password) {
+    make(username, role, password);
+  }
+
+  @MayManagePeople
+  public void changeRole(long id, Role role) {
+    Account account = find(id);
+    if (role != Role.LEAD) {
+      refuseLosingTheLastLead(account);
+    }
+    account.becomes(role);
+  }
+
+  @MayManagePeople
+  public void setPassword(long id, String password) {
+    find(id).takesPassword(passwords.encode(Passwords.acceptable(password)));
+  }
+
+  @MayManagePeople
+  public void enable(long id, boolean enabled) {
+    Account account = find(id);
+    if (!enabled) {
+      refuseLosingTheLastLead(account);
+    }
+    account.isEnabled(enabled);
+  }
+
+  private void make(String username, Role role, String password) {
+    String name = Usernames.acceptable(username);
+    if (accounts.findByUsername(name).isPresent()) {
+      throw Refused.conflict("There is already an account named " + name + ".");
+    }
+    String hash = passwords.encode(Passwords.acceptable(password));
+    accounts.save(new Account(name, role, hash, clock.instant()));
+  }
+
+  private Account find(long id) {
+    return accounts.findById(id).orElseThrow(() -> Refused.unknown("account", id));
+  }
+
+  private void refuseLosingTheLastLead(Account account) {
+    boolean isActiveLead = account.role() == Role.LEAD && account.enabled();
+    if (isActiveLead && accounts.countByRoleAndEnabledTrue(Role.LEAD) == 1) {
+      throw Refused.conflict("This is the only lead. Make another lead first.");
+    }
+  }
+}

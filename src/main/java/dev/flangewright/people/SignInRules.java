@@ -1,0 +1,87 @@
+package dev.flangewright.people;
+
+import java.util.Map;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.annotation.Order;
+import org.springframework.security.config.Customizer;
+import org.springframework.security.config.annotation.method.configuration.EnableMethodSecurity;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
+import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
+import org.springframework.security.crypto.password.DelegatingPasswordEncoder;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+
+/** Who gets in, and what a browser may do with our pages. Rules of roles stand on the services. */
+@Configuration
+@EnableMethodSecurity
+class SignInRules {
+
+  /** Nothing from elsewhere, nothing inline: a name with HTML in it cannot become script. */
+  static final String CONTENT_POLICY =
+      "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob: data:;"
+          + " font-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self';"
+          + " form-action 'self'; base-uri 'none'; object-src 'none'; frame-ancestors 'none'";
+
+  static final String BROWSER_FEATURES =
+      "camera=(self), geolocation=(), microphone=(), payment=(), usb=()";
+
+  /** The HTTP API: no session and no cookie, so no forged form can ride on one. */
+  @Bean
+  @Order(1)
+  SecurityFilterChain apiRules(HttpSecurity http) {
+    return http.securityMatcher("/api/**")
+        .authorizeHttpRequests(all -> all.anyRequest().authenticated())
+        .httpBasic(Customizer.withDefaults())
+        .csrf(csrf -> csrf.disable())
+        .addFilterBefore(
+            new CrossSiteRefusal(),
+            org.springframework.security.web.authentication.www.BasicAuthenticationFilter.class)
+        .sessionManagement(s -> s.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+        .headers(SignInRules::strict)
+        .build();
+  }
+
+  @Bean
+  @Order(2)
+  SecurityFilterChain pageRules(HttpSecurity http) {
+    return http.authorizeHttpRequests(
+            all ->
+                all.requestMatchers(
+                        "/sign-in",
+                        "/first-run",
+                        "/error",
+                        "/css/**",
+                        "/js/**",
+                        "/webjars/**",
+                        "/icon.svg",
+                        "/help",
+                        "/actuator/health")
+                    .permitAll()
+                    .requestMatchers("/actuator/**")
+                    .denyAll()
+                    .anyRequest()
+                    .authenticated())
+        .formLogin(form -> form.loginPage("/sign-in").defaultSuccessUrl("/"))
+        .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?signedOut"))
+        .headers(SignInRules::strict)
+        .build();
+  }
+
+  private static void strict(HeadersConfigurer<HttpSecurity> headers) {
+    headers
+        .contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT_POLICY))
+        .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
+        .permissionsPolicyHeader(features -> features.policy(BROWSER_FEATURES));
+  }
+
+  /** Argon2id with 19 MiB, two passes, one lane (OWASP Password Storage Cheat Sheet, 2026). */
+  @Bean
+  PasswordEncoder passwordEncoder() {
+    return new DelegatingPasswordEncoder(
+        "argon2id", Map.of("argon2id", new Argon2PasswordEncoder(16, 32, 1, 19_456, 2)));
+  }
+}

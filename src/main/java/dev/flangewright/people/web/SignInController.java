@@ -1,0 +1,28 @@
+package dev.flangewright.people.web;
+
+import dev.flangewright.people.Role;
+import java.util.List;
+import org.springframework.core.env.Environment;
+import org.springframework.core.env.Profiles;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+
+/** The sign-in page; it lists the demo accounts in the demo profile only. */
+@Controller
+class SignInController {
+
+  private final boolean demo;
+
+  SignInController(Environment environment) {
+    this.demo = environment.acceptsProfiles(Profiles.of("demo"));
+  }
+
+  @GetMapping("/sign-in")
+  String signIn(Model model) {
+    if (demo) {
+      model.addAttribute("demoAccounts", List.of(Role.values()));
+    }
+    return "people/sign-in";
+  }
+}

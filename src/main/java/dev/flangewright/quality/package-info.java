@@ -1,0 +1,7 @@
+/** Inspections, dispositions and scrap causes. */
+@ApplicationModule(allowedDependencies = {"bench", "parts", "people", "drawing"})
+@NullMarked
+package dev.flangewright.quality;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
