@@ -57,7 +57,8 @@ class SignInRules {
                         "/css/**",
                         "/js/**",
                         "/webjars/**",
-                        "/favicon.svg",
+                        "/icon.svg",
+                        "/help",
                         "/actuator/health")
                     .permitAll()
                     .requestMatchers("/actuator/**")
