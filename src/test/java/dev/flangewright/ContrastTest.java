@@ -44,7 +44,7 @@ class ContrastTest {
   private static Map<String, String> colours(String scheme) throws IOException {
     String css =
         new ClassPathResource("static/css/tokens.css").getContentAsString(StandardCharsets.UTF_8);
-    String[] blocks = css.split("@media");
+    String[] blocks = css.split("@media", -1);
     Map<String, String> colours = new HashMap<>();
     COLOUR
         .matcher(scheme.equals("light") ? blocks[0] : blocks[1])

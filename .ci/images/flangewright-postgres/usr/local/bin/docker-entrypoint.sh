@@ -1,7 +1,7 @@
 #!/bin/bash
 # Sets up a PostgreSQL cluster on the first start, then runs the server as the user postgres.
 set -e
-bin=$(ls -d /usr/lib/postgresql/*/bin | tail -1)
+bin=$(printf "%s\n" /usr/lib/postgresql/*/bin | tail -1)
 export PATH=$bin:$PATH PGDATA=${PGDATA:-/var/lib/postgresql/data}
 [ "${1:-postgres}" = postgres ] || exec "$@"
 shift || true

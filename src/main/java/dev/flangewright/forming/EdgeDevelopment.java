@@ -19,16 +19,21 @@ import org.jspecify.annotations.Nullable;
  * </pre>
  *
  * <p>Derivation: the hoop stress acts alone at a free edge, so the width strain is −m·ε and ds =
- * (r/r0)^(−m)·dr0. With θ = 90° and a sharp bend this is the axisymmetric closed form r0/R = (1 ±
- * (1+m)·h/R)^(1/(1+m)) of the literature on flanging: Wang and Wenner, Int. J. Mech. Sci. 16 (1974)
- * 135–143; Dudra and Shah, J. Mater. Shaping Technol. 6 (1988) 91–101 (both named from memory).
+ * (r/r0)^(−m)·dr0. With θ = 90° and a sharp bend this is r0/R = (1 ± (1+m)·h/R)^(1/(1+m)), the
+ * axisymmetric closed form for a flange in uniaxial hoop stress. Source for treating a flange so:
+ * Dudra and Shah, J. Mater. Shaping Technol. 6 (1988) 91–101 (abstract read), and Wang and Wenner,
+ * Int. J. Mech. Sci. 16 (1974) 135–143 (named there, not read).
  *
- * <p>Valid while r and r0 stay positive. Neglected: the radial stress that the web exerts near the
- * root, which holds metal back there (the blank errs a little long), strain in the web, friction,
- * and metal moving along the edge from a tight to an easy run (the peak strain errs high). Computed
- * relative to Rb so that nothing cancels as Rb grows; the bend part by 32-point Gauss-Legendre
- * quadrature (truncation below 1e-11 of the integral for every section that is not refused), the
- * flat part in closed form.
+ * <p>Valid while r and r0 stay positive. Neglected: the web holds the metal back near the root, so
+ * it flows less along the width than computed there. The blank of a shrink flange errs short by
+ * that, of a stretch flange long, at most by the difference to m = 0 (about 1 % of the width at 4 %
+ * of strain); the peak strain of a shrink errs low by the like. Neglected too: strain in the web,
+ * friction, and metal that moves along the edge from a tight run to an easy one (the peak strain
+ * errs high).
+ *
+ * <p>Computed relative to Rb, so that nothing cancels as Rb grows; the bend part by 32-point
+ * Gauss-Legendre quadrature (truncation below 1e-12 while r stays above 0.15·Rb; nearer the centre
+ * of a concave curve strains are beyond any sheet), the flat part in closed form.
  *
  * @param beyondMm |r0 − Rb|
  * @param formedRadiusMm r at the edge

@@ -114,7 +114,12 @@ public record FlangeSection(
         edge.formedRadiusMm(),
         edge.blankRadiusMm(),
         edge.strain(),
-        sheet.thicknessMm() * Math.exp(-edge.strain() / (1 + sheet.anisotropy())),
+        edgeThicknessMm(sheet, edge.strain()),
         edge.gather() * 1000);
+  }
+
+  /** FM-THICK, mm. */
+  static double edgeThicknessMm(Sheet sheet, double edgeStrain) {
+    return sheet.thicknessMm() * Math.exp(-edgeStrain / (1 + sheet.anisotropy()));
   }
 }

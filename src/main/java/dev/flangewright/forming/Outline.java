@@ -52,7 +52,8 @@ record Outline(List<Point> corners, @Nullable Double areaMm2, @Nullable String p
           .formatted(Range.plain(place.x), Range.plain(place.y));
     }
     return Area.ofRingSigned(ring) > 0
-        ? "The developed outline runs clockwise: the web would lie to the right of travel."
+        ? "The developed outline runs clockwise, so the web would lie to the right of travel: check the"
+            + " order of the stations, or add the part's other flanges."
         : null;
   }
 

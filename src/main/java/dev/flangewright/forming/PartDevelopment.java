@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  * blank beyond the tangent line less the setback; the bend line is the mould line moved towards the
  * web by the setback. Flanges are joined in travel order, each next one the nearest to where the
  * last ended, by straight ends; a single flange is closed by its chord. Neglected: corner reliefs,
- * the bend's own run-out at the ends, and the bowing of the line between stations (the outline is
- * the polygon through them, so its area errs by a few square millimetres). Derived.
+ * the bend's own run-out at the ends, and the arc between stations: the outline is the polygon
+ * through them, which cuts c³/(12R) off the area at a chord c and radius R. Derived.
  *
  * <p>FM-MASS: mass = density·t·area, kg.
  *

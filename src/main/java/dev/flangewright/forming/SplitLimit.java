@@ -11,11 +11,14 @@ import org.jspecify.annotations.Nullable;
  * across the grain's weak direction, ε edge strain
  * </pre>
  *
- * <p>The logarithm turns the tensile elongation into a natural strain: derived. That a free edge is
- * in uniaxial tension and fails near the tensile elongation, lowered by its finish, is common
- * practice, no source; η_edge and η_grain are shop defaults, no source. Neglected: that elongation
- * includes the neck (a short gauge length flatters the limit, which then errs high) and that the
- * strain falls off from the edge inwards, which delays the split (errs low).
+ * <p>The logarithm turns the tensile elongation into a natural strain: derived. That a stretched
+ * free edge is in uniaxial tension and its limit set by the tensile elongation: Computer simulation
+ * and experimental validation of stretch flanging (abstract read), and Dudra and Shah, J. Mater.
+ * Shaping Technol. 6 (1988) 91–101. η_edge and η_grain are shop defaults, no source; their order is
+ * known: punched edges split first (Li, Wang and Yan, DEStech Trans. Eng. Technol. Res., 2016).
+ * Neglected: that elongation includes the neck (a short gauge length flatters the limit, which then
+ * errs high) and that the strain falls off from the edge inwards, which delays the split (errs
+ * low).
  */
 public final class SplitLimit {
 

@@ -14,6 +14,7 @@ import org.testcontainers.utility.DockerImageName;
 /**
  * The one PostgreSQL server of this JVM. It runs in a container where a Docker engine answers and
  * has the image, otherwise from the binaries that the build brings along; it stops with the JVM.
+ * The image {@code none} asks for the binaries.
  *
  * @param address JDBC address up to and with the slash before the database's name
  */
@@ -41,10 +42,13 @@ record PostgresServer(String address, String user, String password) {
   }
 
   private static PostgresServer start() {
+    String image = System.getenv().getOrDefault(IMAGE_VARIABLE, DEFAULT_IMAGE);
+    if (image.equals("none")) {
+      return embedded(IMAGE_VARIABLE + " is none");
+    }
     if (!DockerClientFactory.instance().isDockerAvailable()) {
       return embedded("no Docker engine answered");
     }
-    String image = System.getenv().getOrDefault(IMAGE_VARIABLE, DEFAULT_IMAGE);
     try {
       return inContainer(image);
     } catch (RuntimeException e) {

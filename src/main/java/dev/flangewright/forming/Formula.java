@@ -1,0 +1,43 @@
+package dev.flangewright.forming;
+
+/**
+ * The short key of every formula, as it stands in the class comments and in {@code docs/method.md}.
+ */
+public enum Formula {
+  SETBACK("FM-SB", "Setback"),
+  BEND_ALLOWANCE("FM-BA", "Bend allowance"),
+  STRAIGHT_BLANK("FM-BLANK", "Blank of a straight flange"),
+  DEVELOPMENT("FM-DEV", "Blank and edge strain of a curved flange"),
+  EDGE_THICKNESS("FM-THICK", "Edge thickness"),
+  GATHER("FM-GATHER", "Edge to gather or to gain per metre"),
+  ARC_LENGTH("FM-ARC", "Arc length from stations"),
+  CURVATURE("FM-CURV", "Curvature from stations"),
+  RUNS("FM-RUN", "Shrinking, stretching and straight runs"),
+  SUMS("FM-SUM", "Edge to gather or to gain over a flange"),
+  RUFFLE("FM-RUFFLE", "Ruffle ratio"),
+  RUFFLE_PITCH("FM-PITCH", "Ruffle pitch and height"),
+  SPLIT("FM-SPLIT", "Split limit"),
+  SPRINGBACK("FM-SPRING", "Springback"),
+  BLOCK_ANGLE("FM-BLOCK", "Block angle"),
+  BEND_RADIUS("FM-RMIN", "Smallest bend radius"),
+  PASSES("FM-PASS", "Passes"),
+  RISK("FM-RISK", "Governing failure mode"),
+  OUTLINE("FM-OUT", "Developed outline"),
+  MASS("FM-MASS", "Mass of the blank");
+
+  private final String key;
+  private final String title;
+
+  Formula(String key, String title) {
+    this.key = key;
+    this.title = title;
+  }
+
+  public String key() {
+    return key;
+  }
+
+  public String title() {
+    return title;
+  }
+}

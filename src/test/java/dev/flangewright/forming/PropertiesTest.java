@@ -1,0 +1,146 @@
+package dev.flangewright.forming;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.reflect.RecordComponent;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** What must hold for any section; the seed is fixed, so a failure comes back. */
+class PropertiesTest {
+
+  private record Draw(
+      FlangeKind kind, double radius, Sheet sheet, double width, double bendAngleDeg) {
+
+    FlangeSection section() {
+      return FlangeSection.of(kind, radius, sheet, width, bendAngleDeg);
+    }
+
+    Draw wider(double factor) {
+      return new Draw(kind, radius, sheet, width * factor, bendAngleDeg);
+    }
+
+    Draw flatter(double factor) {
+      return new Draw(kind, radius * factor, sheet, width, bendAngleDeg);
+    }
+
+    Draw turnedFurther(double factor) {
+      return new Draw(kind, radius, sheet, width, bendAngleDeg * factor);
+    }
+  }
+
+  /** Sections of the trade: width from twice the bend to 60 mm, radius at least ten widths. */
+  private static Stream<Draw> ordinary(int count) {
+    var random = new Random(20_11);
+    return Stream.generate(() -> ordinary(random)).limit(count);
+  }
+
+  private static Draw ordinary(Random random) {
+    double thickness = random.nextDouble(0.5, 2.5);
+    double inside = random.nextDouble(1, 5) * thickness;
+    double width = (inside + thickness) * random.nextDouble(2.5, 5);
+    return new Draw(
+        random.nextBoolean() ? FlangeKind.SHRINK : FlangeKind.STRETCH,
+        width * Math.exp(random.nextDouble(Math.log(10), Math.log(200))),
+        new Sheet(thickness, inside, random.nextDouble(0.3, 0.5), random.nextDouble(0.4, 2)),
+        width,
+        random.nextDouble(20, 88));
+  }
+
+  @Test
+  void a_wider_flange_needs_more_blank_and_strains_its_edge_more() {
+    assertThat(ordinary(500))
+        .allSatisfy(
+            draw -> {
+              var narrow = draw.section();
+              var wide = draw.wider(1.02).section();
+              assertThat(wide.blankBeyondTangentMm()).isGreaterThan(narrow.blankBeyondTangentMm());
+              assertThat(strain(wide)).isGreaterThan(strain(narrow));
+              assertThat(gather(wide)).isGreaterThan(gather(narrow));
+            });
+  }
+
+  @Test
+  void a_flatter_contour_strains_the_edge_less() {
+    assertThat(ordinary(500))
+        .allSatisfy(
+            draw -> {
+              var tight = draw.section();
+              var flat = draw.flatter(1.02).section();
+              assertThat(strain(flat)).isLessThan(strain(tight));
+              assertThat(gather(flat)).isLessThan(gather(tight));
+            });
+  }
+
+  @Test
+  void up_to_a_right_angle_a_further_turn_strains_the_edge_more() {
+    assertThat(ordinary(500))
+        .allSatisfy(
+            draw -> {
+              var less = draw.section();
+              var more = draw.turnedFurther(1.02).section();
+              assertThat(strain(more)).isGreaterThan(strain(less));
+            });
+  }
+
+  @Test
+  void shrinking_thickens_and_stretching_thins_and_the_volume_is_kept() {
+    assertThat(ordinary(500))
+        .allSatisfy(
+            draw -> {
+              var section = draw.section();
+              double hoop = section.edgeStrain();
+              double thickness = Math.log(section.edgeThicknessMm() / draw.sheet.thicknessMm());
+              double width = -draw.sheet.widthShare() * hoop;
+              assertThat(Math.signum(hoop)).isEqualTo(draw.kind == FlangeKind.SHRINK ? -1.0 : 1.0);
+              assertThat(Math.abs(hoop + width + thickness)).isLessThan(1e-12);
+            });
+  }
+
+  @Test
+  void anything_within_the_ranges_gives_finite_numbers_or_a_refusal() throws Exception {
+    var random = new Random(7);
+    int refused = 0;
+    for (int i = 0; i < 20_000; i++) {
+      var draw = anything(random);
+      FlangeSection section;
+      try {
+        section = draw.section();
+      } catch (FormingException refusal) {
+        refused++;
+        continue;
+      }
+      for (RecordComponent figure : FlangeSection.class.getRecordComponents()) {
+        if (figure.getType() == double.class) {
+          double value = (double) figure.getAccessor().invoke(section);
+          assertThat(value).as("%s of %s", figure.getName(), draw).isFinite();
+        }
+      }
+      assertThat(section.edgeThicknessMm()).isPositive();
+      assertThat(section.blankBeyondTangentMm()).isPositive();
+    }
+    assertThat(refused).isBetween(1_000, 19_000);
+  }
+
+  private static Draw anything(Random random) {
+    return new Draw(
+        random.nextBoolean() ? FlangeKind.SHRINK : FlangeKind.STRETCH,
+        Math.exp(random.nextDouble(-5, 27)),
+        new Sheet(
+            random.nextDouble(0.1, 10),
+            random.nextInt(5) == 0 ? 0 : random.nextDouble(0, 100),
+            random.nextInt(5) == 0 ? 0 : random.nextDouble(0, 1),
+            random.nextDouble(0.1, 5)),
+        random.nextDouble(0.01, 500),
+        random.nextDouble(0.001, 164.999));
+  }
+
+  private static double strain(FlangeSection section) {
+    return Math.abs(section.edgeStrain());
+  }
+
+  private static double gather(FlangeSection section) {
+    return Math.abs(section.gatherMmPerMetre());
+  }
+}

@@ -1,0 +1,27 @@
+package dev.flangewright.people;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class RoleTest {
+
+  @Test
+  void a_guest_reads_only() {
+    assertThat(Role.GUEST.permissions()).isEmpty();
+  }
+
+  @Test
+  void a_hold_point_is_released_by_an_inspector_or_the_lead_alone() {
+    assertThat(Role.values())
+        .filteredOn(role -> role.permissions().contains(Permission.RELEASE_HOLD))
+        .containsExactlyInAnyOrder(Role.LEAD, Role.INSPECTOR);
+  }
+
+  @Test
+  void only_the_lead_keeps_the_accounts() {
+    assertThat(Role.values())
+        .filteredOn(role -> role.permissions().contains(Permission.MANAGE_PEOPLE))
+        .containsExactly(Role.LEAD);
+  }
+}

@@ -1,0 +1,78 @@
+package dev.flangewright.people;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestBuilders.formLogin;
+import static org.springframework.security.test.web.servlet.response.SecurityMockMvcResultMatchers.authenticated;
+import static org.springframework.security.test.web.servlet.response.SecurityMockMvcResultMatchers.unauthenticated;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import dev.flangewright.testing.DatabaseTest;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.MockMvc;
+
+@DatabaseTest
+class SignInRulesTest {
+
+  private static final String PASSWORD = "a long enough one";
+
+  @Autowired MockMvc mvc;
+  @Autowired KeepAccounts keep;
+  @Autowired Accounts accounts;
+
+  @BeforeEach
+  void someone() {
+    if (keep.nobodyYet()) {
+      keep.first("lead", PASSWORD);
+    }
+  }
+
+  @Test
+  void a_password_is_kept_as_argon2id_with_19_mib() {
+    String hash = accounts.findByUsername("lead").orElseThrow().passwordHash();
+    assertThat(hash).startsWith("{argon2id}$argon2id$v=19$m=19456,t=2,p=1$");
+  }
+
+  @Test
+  void the_right_password_lets_in_and_a_wrong_one_does_not() throws Exception {
+    mvc.perform(formLogin("/sign-in").user("lead").password(PASSWORD)).andExpect(authenticated());
+    mvc.perform(formLogin("/sign-in").user("lead").password("not the right one"))
+        .andExpect(unauthenticated());
+    mvc.perform(formLogin("/sign-in").user("nobody").password(PASSWORD))
+        .andExpect(unauthenticated());
+  }
+
+  @Test
+  void a_page_may_run_nothing_inline_and_load_nothing_from_elsewhere() throws Exception {
+    mvc.perform(get("/sign-in"))
+        .andExpect(status().isOk())
+        .andExpect(header().string("Content-Security-Policy", SignInRules.CONTENT_POLICY))
+        .andExpect(header().string("X-Content-Type-Options", "nosniff"))
+        .andExpect(header().string("Referrer-Policy", "same-origin"))
+        .andExpect(header().exists("Permissions-Policy"));
+    assertThat(SignInRules.CONTENT_POLICY).doesNotContain("unsafe");
+  }
+
+  @Test
+  void a_form_without_its_token_is_refused() throws Exception {
+    mvc.perform(post("/sign-in").param("username", "lead").param("password", PASSWORD))
+        .andExpect(status().isForbidden());
+  }
+
+  @Test
+  void only_health_is_public_of_the_operating_endpoints() throws Exception {
+    mvc.perform(get("/actuator/health")).andExpect(status().isOk());
+    mvc.perform(get("/actuator/env")).andExpect(status().is3xxRedirection());
+  }
+
+  @Test
+  void the_api_wants_an_account_and_refuses_a_change_asked_for_by_another_site() throws Exception {
+    mvc.perform(get("/api/v1/builds")).andExpect(status().isUnauthorized());
+    mvc.perform(post("/api/v1/builds").header("Sec-Fetch-Site", "cross-site"))
+        .andExpect(status().isForbidden());
+  }
+}
