@@ -40,7 +40,7 @@ class PartPiecesApi {
   @Tag(name = "Parts")
   PartAnswer part(@PathVariable long id) {
     return parts
-        .findById(id)
+        .whole(id)
         .map(part -> PartAnswer.of(part, pieces.findByPartIdOrderByNumber(id)))
         .orElseThrow(() -> Refused.unknown("part", id));
   }

@@ -12,7 +12,6 @@ import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.Map;
-import java.util.Optional;
 import org.hibernate.validator.constraints.Range;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.PageRequest;
@@ -42,12 +41,12 @@ class PartsApi {
   PartsApi(
       Builds builds,
       Parts parts,
-      Optional<PartProgress> progress,
+      PartProgress progress,
       MaterialLibrary library,
       FigurePart figure) {
     this.builds = builds;
     this.parts = parts;
-    this.progress = progress.orElse(id -> Map.of());
+    this.progress = progress;
     this.library = library;
     this.figure = figure;
   }
@@ -94,7 +93,7 @@ class PartsApi {
               + " whose contour cannot be formed is refused, naming the station. "
               + InJson.CAUTION)
   PartForming forming(@PathVariable long id) {
-    Part part = parts.findById(id).orElseThrow(() -> Refused.unknown("part", id));
+    Part part = parts.whole(id).orElseThrow(() -> Refused.unknown("part", id));
     return PartForming.of(part, figure.of(part));
   }
 }

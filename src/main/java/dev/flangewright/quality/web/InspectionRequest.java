@@ -27,7 +27,6 @@ record InspectionRequest(
         @Nullable Long pieceVersion) {
 
   Finding finding() {
-    return new Finding(
-        outcome, cause, stage, note == null ? "" : note, pieceVersion);
+    return new Finding(outcome, cause, stage, note == null ? "" : note, pieceVersion);
   }
 }
