@@ -1,5 +1,6 @@
 package dev.flangewright;
 
+import jakarta.validation.ConstraintViolation;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -56,9 +57,14 @@ final class Unreadable {
     var result = wrong.getParameterValidationResults().get(0);
     String field = String.valueOf(result.getMethodParameter().getParameterName());
     String message = result.getResolvableErrors().get(0).getDefaultMessage();
+    ConstraintViolation<?> violation =
+        result.unwrap(result.getResolvableErrors().get(0), ConstraintViolation.class);
+    Map<String, Object> limits = violation.getConstraintDescriptor().getAttributes();
     return request(field + " " + message + ".")
         .with("field", field)
-        .with("value", result.getArgument());
+        .with("value", result.getArgument())
+        .with("min", limits.get("min"))
+        .with("max", limits.get("max"));
   }
 
   static Problem body(HttpMessageNotReadableException unreadable) {
