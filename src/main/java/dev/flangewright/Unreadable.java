@@ -13,6 +13,7 @@ import org.springframework.validation.FieldError;
 import org.springframework.web.method.annotation.HandlerMethodValidationException;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
 import tools.jackson.databind.exc.MismatchedInputException;
 import tools.jackson.databind.exc.UnrecognizedPropertyException;
 
@@ -95,7 +96,7 @@ final class Unreadable {
   }
 
   private static Problem broken(JacksonException broken) {
-    String field = field(broken);
+    String field = field(broken).isEmpty() ? fieldReached(broken) : field(broken);
     String where =
         broken.getLocation() == null
             ? ""
@@ -105,6 +106,15 @@ final class Unreadable {
         "The body is not JSON%s. NaN and Infinity are no JSON numbers.".formatted(where);
     return request(field.isEmpty() ? sentence : field + " cannot be read. " + sentence)
         .with("field", field.isEmpty() ? null : field);
+  }
+
+  /** Text that breaks the grammar has no path yet, but the reader knows the field it stands in. */
+  private static String fieldReached(JacksonException failure) {
+    String name =
+        failure.processor() instanceof JsonParser reader
+            ? reader.streamReadContext().currentName()
+            : null;
+    return name == null ? "" : name;
   }
 
   private static String field(JacksonException failure) {
