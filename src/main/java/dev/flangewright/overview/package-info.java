@@ -1,6 +1,14 @@
 /** The overview of a build and the demo scenario: reads from the others, nobody reads from it. */
 @ApplicationModule(
-    allowedDependencies = {"quality", "bench", "parts", "materials", "forming", "people"})
+    allowedDependencies = {
+      "quality",
+      "bench",
+      "parts",
+      "materials",
+      "forming",
+      "people",
+      "drawing"
+    })
 @NullMarked
 package dev.flangewright.overview;
 

@@ -1,0 +1,123 @@
+package dev.flangewright.parts.drawing;
+
+import dev.flangewright.drawing.Anchor;
+import dev.flangewright.drawing.Box;
+import dev.flangewright.drawing.Fit;
+import dev.flangewright.drawing.Lines;
+import dev.flangewright.drawing.Spot;
+import dev.flangewright.drawing.Svg;
+import dev.flangewright.forming.PartDevelopment;
+import dev.flangewright.forming.Point;
+import dev.flangewright.parts.PartFigures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A part at true proportion in the axes of its frame: mould lines, bend lines, the developed
+ * outline to cut, and the strain along each edge as a comb with its peak on a leader line.
+ */
+public final class SegmentDrawing {
+
+  private static final double PAPER_WIDTH = 960;
+  private static final double MARGIN_SIDE = 110;
+  private static final double MARGIN_TOP = 120;
+  private static final double MARGIN_BOTTOM = 165;
+  private static final double MOST_HEIGHT = 620;
+  private static final double LONGEST_TOOTH = 48;
+  private static final double LEADER = 46;
+
+  /** A split limit up to this multiple of the peak is drawn; a farther one is only stated. */
+  private static final double LIMIT_IN_SIGHT = 2;
+
+  private final PartDevelopment blank;
+  private final Box paper;
+  private final Box field;
+  private final Fit fit;
+  private final List<Comb> combs;
+
+  private SegmentDrawing(List<FormedEdge> edges, PartDevelopment blank) {
+    this.blank = blank;
+    Box plan = plan(edges, blank);
+    double across = PAPER_WIDTH - 2 * MARGIN_SIDE;
+    double scale = Math.min(across / plan.width(), MOST_HEIGHT / plan.height());
+    double bottom = MARGIN_TOP + Math.max(120, plan.height() * scale);
+    this.field = new Box(MARGIN_SIDE, MARGIN_TOP, PAPER_WIDTH - MARGIN_SIDE, bottom);
+    this.paper = Box.of(PAPER_WIDTH, bottom + MARGIN_BOTTOM);
+    this.fit = Fit.into(field, plan);
+    double deepest = deepest(edges);
+    double mmPerStrain = LONGEST_TOOTH / fit.scale() / deepest;
+    this.combs = edges.stream().map(edge -> new Comb(edge, fit, mmPerStrain, deepest)).toList();
+  }
+
+  /**
+   * @param id unique on the page
+   * @return SVG for a page; empty when no flange of the part has a contour
+   */
+  public static String of(String id, String partNumber, PartFigures figures) {
+    PartDevelopment blank = figures.development();
+    return blank == null ? "" : of(id, partNumber, FormedEdge.of(figures), blank);
+  }
+
+  static String of(String id, String partNumber, List<FormedEdge> edges, PartDevelopment blank) {
+    return new SegmentDrawing(edges, blank).drawn(id, partNumber, edges);
+  }
+
+  private String drawn(String id, String partNumber, List<FormedEdge> edges) {
+    String title = "Part %s with its blank and the strain along its edges".formatted(partNumber);
+    String said = edges.stream().map(FormedEdge::said).collect(Collectors.joining(" "));
+    Svg svg = Svg.picture(id, "drawing full sheet-wide", paper, title, said);
+    new PlanGrid(field, fit).draw(svg);
+    svg.path("d-outline", Lines.closed(onPaper(blank.outline())));
+    blank.bendLines().forEach(line -> svg.path("d-bend", Lines.open(onPaper(line))));
+    edges.forEach(edge -> svg.path("d-contour", Lines.open(onPaper(edge.contour().points()))));
+    combs.forEach(comb -> comb.draw(svg));
+    combs.forEach(comb -> new StationNumbers(comb).draw(svg));
+    combs.forEach(comb -> peak(svg, comb));
+    new CombKey(field, combs).draw(svg);
+    return svg.written();
+  }
+
+  /** On the free side of the edge: from a shrinking tooth's tip, from a stretching tooth's foot. */
+  private void peak(Svg svg, Comb comb) {
+    if (comb.edge().peak() == 0) {
+      return;
+    }
+    int i = comb.edge().peakIndex();
+    Spot from = comb.edge().peak() < 0 ? comb.tip(i) : comb.foot(i);
+    Spot away = comb.foot(i).directionTo(comb.outward(i, 1));
+    Spot knee = from.moved(away, LEADER);
+    Spot lettering = new Spot(knee.x(), knee.y() + (away.y() > 0 ? 22 : -8));
+    svg.path("d-leader", Lines.open(from, knee));
+    svg.label(lettering, anchor(knee), comb.edge().peakLabel());
+  }
+
+  private Anchor anchor(Spot at) {
+    double third = PAPER_WIDTH / 3;
+    return at.x() < third ? Anchor.START : at.x() > 2 * third ? Anchor.END : Anchor.MIDDLE;
+  }
+
+  private List<Spot> onPaper(List<Point> points) {
+    return points.stream().map(p -> fit.at(p.xMm(), p.yMm())).toList();
+  }
+
+  private static Box plan(List<FormedEdge> edges, PartDevelopment blank) {
+    var spots = new ArrayList<Spot>();
+    blank.outline().forEach(p -> spots.add(new Spot(p.xMm(), p.yMm())));
+    for (FormedEdge edge : edges) {
+      edge.contour().points().forEach(p -> spots.add(new Spot(p.xMm(), p.yMm())));
+    }
+    return Box.around(spots);
+  }
+
+  private static double deepest(List<FormedEdge> edges) {
+    double peak = 0;
+    for (FormedEdge edge : edges) {
+      Double limit = edge.splitLimit();
+      double stretch = edge.mostStretch();
+      boolean inSight = limit != null && stretch > 0 && limit <= LIMIT_IN_SIGHT * stretch;
+      peak = Math.max(peak, Math.max(Math.abs(edge.peak()), inSight ? limit : 0));
+    }
+    return peak > 0 ? peak : 1;
+  }
+}

@@ -1,0 +1,144 @@
+package dev.flangewright.parts.drawing;
+
+import dev.flangewright.drawing.Anchor;
+import dev.flangewright.drawing.Graph;
+import dev.flangewright.drawing.Lines;
+import dev.flangewright.drawing.Numbers;
+import dev.flangewright.drawing.Spot;
+import dev.flangewright.drawing.Svg;
+import dev.flangewright.forming.FlangeKind;
+import dev.flangewright.forming.StationFigures;
+import dev.flangewright.parts.PartFigures;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The strain along a flange's edge against the length along its mould line: the comb laid straight,
+ * with the strain at which it would split where it stretches and at which it begins to ruffle where
+ * it shrinks.
+ */
+public final class StrainGraph {
+
+  private static final double HEADROOM = 1.3;
+  private static final double LIMIT_IN_SIGHT = 2;
+  private static final double SMALLEST_RANGE = 0.001;
+
+  private final FormedEdge edge;
+  private final Graph graph;
+  private final double top;
+
+  private StrainGraph(FormedEdge edge) {
+    this.edge = edge;
+    Double limit = edge.splitLimit();
+    double stretch = edge.mostStretch();
+    boolean inSight = limit != null && stretch > 0 && limit <= LIMIT_IN_SIGHT * stretch;
+    double reach = Math.max(-edge.mostShrink(), inSight ? Math.max(limit, stretch) : stretch);
+    double least = Math.max(SMALLEST_RANGE, reach * 0.15);
+    this.top = HEADROOM * Math.max(least, inSight ? Math.max(limit, stretch) : stretch);
+    double bottom = HEADROOM * Math.min(-least, edge.mostShrink());
+    this.graph = new Graph(0, edge.contour().lengthMm(), bottom * 100, top * 100);
+  }
+
+  /**
+   * @param id unique on the page
+   * @return SVG for a page
+   */
+  public static String of(
+      String id, String partNumber, PartFigures part, PartFigures.OfFlange flange) {
+    return of(id, partNumber, FormedEdge.of(part, flange));
+  }
+
+  static String of(String id, String partNumber, FormedEdge edge) {
+    return new StrainGraph(edge).drawn(id, partNumber);
+  }
+
+  private String drawn(String id, String partNumber) {
+    String title = "Strain along the %s edge of %s".formatted(edge.name(), partNumber);
+    Svg svg =
+        Svg.picture(id, "drawing full column-wide", Graph.paper(), title, edge.said() + limits());
+    graph.axes(svg, "Along the mould line, mm", "Edge strain, %");
+    svg.path("d-axis", graph.level(0));
+    teeth(svg);
+    runs(FlangeKind.SHRINK).forEach(run -> ruffles(svg, run));
+    runs(FlangeKind.STRETCH).forEach(run -> splits(svg, run));
+    svg.path("d-curve", graph.curve(arcs(), percents()));
+    peak(svg);
+    return svg.written();
+  }
+
+  private void teeth(Svg svg) {
+    for (StationFigures station : edge.stations()) {
+      String cssClass = edge.isPastSplitLimit(station) ? "d-tooth d-tooth-over" : "d-tooth";
+      Spot foot = graph.at(station.arcMm(), 0);
+      svg.path(cssClass, Lines.open(foot, graph.at(station.arcMm(), 100 * station.edgeStrain())));
+    }
+  }
+
+  private void ruffles(Svg svg, List<StationFigures> run) {
+    List<Spot> line =
+        run.stream().map(s -> graph.at(s.arcMm(), 100 * edge.ruffleStrain(s))).toList();
+    if (line.stream().anyMatch(spot -> spot.y() > graph.plot().maxY())) {
+      return;
+    }
+    svg.path("d-limit", Lines.open(line));
+    StationFigures first = run.get(0);
+    Spot zero = graph.at(first.arcMm(), 0);
+    svg.label(
+        new Spot(zero.x() + 6, zero.y() - 9),
+        Anchor.START,
+        "ruffles beyond " + Numbers.percent(edge.ruffleStrain(first)));
+  }
+
+  private void splits(Svg svg, List<StationFigures> run) {
+    Double limit = edge.splitLimit();
+    if (limit == null) {
+      return;
+    }
+    Spot end = graph.at(run.get(run.size() - 1).arcMm(), 100 * Math.min(limit, top));
+    String words = "split limit " + Numbers.percent(limit);
+    if (limit > top) {
+      svg.label(new Spot(end.x() - 4, end.y() + 18), Anchor.END, words + ", off the graph");
+      return;
+    }
+    svg.path("d-limit", Lines.open(graph.at(run.get(0).arcMm(), 100 * limit), end));
+    svg.label(new Spot(end.x() - 4, end.y() - 8), Anchor.END, words);
+  }
+
+  private void peak(Svg svg) {
+    if (edge.peak() != 0) {
+      double arc = edge.stations().get(edge.peakIndex()).arcMm();
+      graph.peak(svg, arc, 100 * edge.peak(), edge.peak() > 0, edge.peakLabel());
+    }
+  }
+
+  private List<Double> arcs() {
+    return edge.stations().stream().map(StationFigures::arcMm).toList();
+  }
+
+  private List<Double> percents() {
+    return edge.stations().stream().map(s -> 100 * s.edgeStrain()).toList();
+  }
+
+  /** Stretches of at least two neighbouring stations of one kind. */
+  private List<List<StationFigures>> runs(FlangeKind kind) {
+    var runs = new ArrayList<List<StationFigures>>();
+    var run = new ArrayList<StationFigures>();
+    for (StationFigures station : edge.stations()) {
+      if (station.kind() == kind) {
+        run.add(station);
+      } else if (!run.isEmpty()) {
+        runs.add(List.copyOf(run));
+        run.clear();
+      }
+    }
+    runs.add(List.copyOf(run));
+    return runs.stream().filter(found -> found.size() > 1).toList();
+  }
+
+  private String limits() {
+    Double limit = edge.splitLimit();
+    return edge.mostStretch() == 0 || limit == null
+        ? ""
+        : " It would split at " + Numbers.percent(limit) + ".";
+  }
+}
