@@ -2,6 +2,8 @@ package dev.flangewright;
 
 import dev.flangewright.bench.StageRefusal;
 import dev.flangewright.forming.FormingException;
+import dev.flangewright.parts.DrawingRefused;
+import dev.flangewright.parts.Fault;
 import dev.flangewright.people.Refused;
 import java.util.List;
 import java.util.Optional;
@@ -40,6 +42,7 @@ final class ProblemOf {
   private static final List<Rule<?>> RULES =
       List.of(
           new Rule<>(StageRefusal.class, r -> refused(r).with("rule", r.rule().name())),
+          new Rule<>(DrawingRefused.class, ProblemOf::drawing),
           new Rule<>(Refused.class, ProblemOf::refused),
           new Rule<>(FormingException.class, ProblemOf::forming),
           new Rule<>(ConcurrencyFailureException.class, lost -> Problem.quicker()),
@@ -82,6 +85,14 @@ final class ProblemOf {
           Problem.of(HttpStatus.CONFLICT, "conflict", "That cannot be done now", sentence);
       case UNACCEPTABLE -> unacceptable(sentence);
     };
+  }
+
+  private static Problem drawing(DrawingRefused refusal) {
+    Fault first = refusal.faults().get(0);
+    return refused(refusal)
+        .with("field", first.field())
+        .with("value", first.value())
+        .with("errors", refusal.faults());
   }
 
   private static Problem forming(FormingException refusal) {

@@ -31,7 +31,7 @@ public class CheckDrawing {
         faults.perhaps("drawing", written.drawing(), 60),
         faults.perhaps("drawing_issue", written.drawingIssue(), 30),
         faults.text("alloy", written.alloy(), 60),
-        faults.perhaps("temper", written.temper(), 30),
+        faults.text("temper", written.temper(), 30),
         thickness(written.thicknessMm(), faults),
         faults.number(
             "inside_bend_radius_mm", written.insideBendRadiusMm(), FormingInput.INSIDE_BEND_RADIUS),

@@ -69,10 +69,10 @@ final class ContourLines {
   }
 
   private static int number(String cell, Faults here) {
-    if (cell.matches("\\d{1,6}")) {
+    if (cell.matches("0|[1-9]\\d{0,8}")) {
       return Integer.parseInt(cell);
     }
-    here.add("station", cell, "it must be a whole number from 0 to 999999");
+    here.add("station", cell, "it must be a whole number from 0 to 999999999");
     return 0;
   }
 

@@ -104,7 +104,7 @@ public class DrawFlange {
     flange.edgeIs(drawn.edge);
     flange.follows(drawn.stations, contourOrder);
     try {
-      figure.of(flange.part());
+      PartFigures unused = figure.of(flange.part());
     } catch (FormingException refusal) {
       throw cannotBeMade(refusal);
     }

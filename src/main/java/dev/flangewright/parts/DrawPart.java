@@ -60,8 +60,8 @@ public class DrawPart {
    * Takes over what is written; the part keeps its number, under which pieces and files know it.
    *
    * @throws DrawingRefused if something written cannot be taken
-   * @throws FormingException if a flange could not be made any more
-   * @throws Refused if somebody else changed the part since {@code version} was read
+   * @throws Refused if a flange could not be made any more, or if somebody else changed the part
+   *     since {@code version} was read
    */
   @MayEditRegister
   @Transactional
@@ -72,7 +72,7 @@ public class DrawPart {
     Optional<Frame> frame = frame(part.build().id(), written.frame(), faults);
     faults.refuseIfAny();
     part.isDrawn(frame.orElseThrow(), drawn);
-    figure.of(part);
+    canBeMade(part);
     figure.sumUp(part);
   }
 
@@ -87,6 +87,15 @@ public class DrawPart {
     untouched.orRefuse(part);
     parts.delete(part);
     return part.build().id();
+  }
+
+  private void canBeMade(Part part) {
+    try {
+      PartFigures unused = figure.of(part);
+    } catch (FormingException refusal) {
+      throw Refused.unacceptable(
+          "With this sheet a flange could not be made: " + refusal.getMessage() + ".");
+    }
   }
 
   private Part at(long id, long version) {

@@ -13,6 +13,8 @@ public final class Faults {
 
   private static final Written STAND_IN = new Written("0");
 
+  private static final String FORMULA_STARTS = "=+-@";
+
   private final List<Fault> list = new ArrayList<>();
 
   public void add(String field, String value, String reason) {
@@ -49,8 +51,11 @@ public final class Faults {
     if (value.length() > longest) {
       add(field, value, "it may have at most " + longest + " characters");
     }
-    if (value.chars().anyMatch(Character::isISOControl)) {
-      add(field, value, "it must not hold line breaks or other control characters");
+    if (value.codePoints().anyMatch(Faults::isUnseen)) {
+      add(field, value, "it must not hold line breaks or other unseen characters");
+    }
+    if (!value.isEmpty() && FORMULA_STARTS.indexOf(value.charAt(0)) >= 0) {
+      add(field, value, "it must not begin with = + - or @, as a spreadsheet's formula does");
     }
     if (!value.equals(value.strip())) {
       add(field, value, "it must not begin or end with a space");
@@ -76,5 +81,17 @@ public final class Faults {
     } catch (FormingException outside) {
       add(field, value, "it must be " + range.rangeText());
     }
+  }
+
+  /** Also those that turn the direction of writing round. */
+  private static boolean isUnseen(int c) {
+    return switch (Character.getType(c)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
+          true;
+      default -> false;
+    };
   }
 }

@@ -45,4 +45,13 @@ public class Register {
       List<RegisterLine> lines, RegisterFilter filter, RegisterOrder order) {
     return lines.stream().filter(filter::takes).sorted(order.lines()).toList();
   }
+
+  /** The codes of the frames that carry a part, along the hull. */
+  public static List<String> frames(List<RegisterLine> lines) {
+    return lines.stream()
+        .sorted(RegisterOrder.FRAME.lines())
+        .map(line -> line.part().frame())
+        .distinct()
+        .toList();
+  }
 }

@@ -16,6 +16,11 @@ import org.springframework.core.io.ByteArrayResource;
 class FileStyleTest {
 
   private static final String HEADER = Loft.CONTOURS_HEADER;
+  private static final String QUOTED =
+      """
+      "part_number","flange","station","x_mm","y_mm","bend_angle_deg","width_mm"
+      "TW-1","outer","1","0","2","90",""
+      """;
 
   @ParameterizedTest
   @ValueSource(
@@ -26,8 +31,7 @@ class FileStyleTest {
         HEADER + "\nTW-1,outer,1,0.10,2,90,",
         "\ufeff" + HEADER + "\r\nTW-1,outer,1,0.10,2,90,\r\n",
         HEADER + "\n\"TW-1, left\",\"the \"\"outer\"\"\",1,0,2,90,\nTW-2,outer,1,0,2,90,\n",
-        "\"part_number\",\"flange\",\"station\",\"x_mm\",\"y_mm\",\"bend_angle_deg\",\"width_mm\"\n"
-            + "\"TW-1\",\"outer\",\"1\",\"0\",\"2\",\"90\",\"\"\n",
+        QUOTED,
         HEADER + "\n\"TW-1\",\"outer\",1,0,2,90,\n\"TW-2\",\"outer\",1,0,2,90,\n",
         "flange,part_number,station,x_mm,y_mm,bend_angle_deg\nouter,TW-1,1,0,2,90\n",
         HEADER,
