@@ -172,8 +172,7 @@ class BadInputTest extends ApiTest {
 
   @Test
   void nobody_gets_in_without_an_account() throws Exception {
-    mvc.perform(get("/api/v1/builds").with(httpBasic("lead", PASSWORD)))
-        .andExpect(status().isOk());
+    mvc.perform(get("/api/v1/builds").with(httpBasic("lead", PASSWORD))).andExpect(status().isOk());
     problem(401, mvc.perform(get("/api/v1/builds")))
         .andExpect(header().string("WWW-Authenticate", containsString("Basic")));
     problem(

@@ -116,7 +116,7 @@ public final class SegmentDrawing {
       Double limit = edge.splitLimit();
       double stretch = edge.mostStretch();
       boolean inSight = limit != null && stretch > 0 && limit <= LIMIT_IN_SIGHT * stretch;
-      peak = Math.max(peak, Math.max(Math.abs(edge.peak()), inSight ? limit : 0));
+      peak = Math.max(peak, Math.max(Math.abs(edge.peak()), limit != null && inSight ? limit : 0));
     }
     return peak > 0 ? peak : 1;
   }

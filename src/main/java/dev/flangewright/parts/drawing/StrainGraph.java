@@ -32,9 +32,11 @@ public final class StrainGraph {
     Double limit = edge.splitLimit();
     double stretch = edge.mostStretch();
     boolean inSight = limit != null && stretch > 0 && limit <= LIMIT_IN_SIGHT * stretch;
-    double reach = Math.max(-edge.mostShrink(), inSight ? Math.max(limit, stretch) : stretch);
+    double reach =
+        Math.max(-edge.mostShrink(), limit != null && inSight ? Math.max(limit, stretch) : stretch);
     double least = Math.max(SMALLEST_RANGE, reach * 0.15);
-    this.top = HEADROOM * Math.max(least, inSight ? Math.max(limit, stretch) : stretch);
+    this.top =
+        HEADROOM * Math.max(least, limit != null && inSight ? Math.max(limit, stretch) : stretch);
     double bottom = HEADROOM * Math.min(-least, edge.mostShrink());
     this.graph = new Graph(0, edge.contour().lengthMm(), bottom * 100, top * 100);
   }
