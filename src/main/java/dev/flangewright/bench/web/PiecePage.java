@@ -1,6 +1,7 @@
 package dev.flangewright.bench.web;
 
 import dev.flangewright.bench.Hours;
+import dev.flangewright.bench.InWords;
 import dev.flangewright.bench.Piece;
 import dev.flangewright.bench.PieceStage;
 import dev.flangewright.bench.PieceState;
@@ -24,7 +25,7 @@ record PiecePage(
     String progress,
     ToDo now,
     String stageCode,
-    String stageName,
+    String stageInWords,
     String holdCheck,
     String caution,
     List<String> figures,
@@ -47,7 +48,7 @@ record PiecePage(
         progress(piece),
         ToDo.on(piece, current),
         current.map(PieceStage::code).orElse(""),
-        current.map(PieceStage::name).orElse(""),
+        current.map(PieceStage::name).map(InWords::within).orElse(""),
         current.map(PieceStage::holdCheck).orElse(""),
         current.flatMap(stage -> StageAdvice.caution(stage.kind())).orElse(""),
         current
