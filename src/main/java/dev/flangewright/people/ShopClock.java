@@ -15,6 +15,7 @@ import org.springframework.stereotype.Component;
 public class ShopClock extends Clock {
 
   private static final ThreadLocal<Instant> TOLD = new ThreadLocal<>();
+
   private final Clock present = Clock.systemUTC();
 
   /** Runs the work as if it were {@code then}; other threads keep the present. */
