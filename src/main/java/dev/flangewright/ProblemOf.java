@@ -2,6 +2,9 @@ package dev.flangewright;
 
 import dev.flangewright.bench.StageRefusal;
 import dev.flangewright.forming.FormingException;
+import dev.flangewright.parts.DrawingRefused;
+import dev.flangewright.parts.Fault;
+import dev.flangewright.parts.exchange.ImportRefused;
 import dev.flangewright.people.Refused;
 import java.util.List;
 import java.util.Optional;
@@ -40,6 +43,8 @@ final class ProblemOf {
   private static final List<Rule<?>> RULES =
       List.of(
           new Rule<>(StageRefusal.class, r -> refused(r).with("rule", r.rule().name())),
+          new Rule<>(DrawingRefused.class, ProblemOf::drawing),
+          new Rule<>(ImportRefused.class, ProblemOf::files),
           new Rule<>(Refused.class, ProblemOf::refused),
           new Rule<>(FormingException.class, ProblemOf::forming),
           new Rule<>(ConcurrencyFailureException.class, lost -> Problem.quicker()),
@@ -82,6 +87,23 @@ final class ProblemOf {
           Problem.of(HttpStatus.CONFLICT, "conflict", "That cannot be done now", sentence);
       case UNACCEPTABLE -> unacceptable(sentence);
     };
+  }
+
+  private static Problem drawing(DrawingRefused refusal) {
+    Fault first = refusal.faults().get(0);
+    return refused(refusal)
+        .with("field", first.field())
+        .with("value", first.value())
+        .with("errors", refusal.faults());
+  }
+
+  private static Problem files(ImportRefused refusal) {
+    var problems = refusal.plan().problems();
+    return refused(refusal)
+        .with("field", problems.get(0).column())
+        .with("value", problems.get(0).value())
+        .with("problemCount", refusal.plan().problemCount())
+        .with("problems", problems);
   }
 
   private static Problem forming(FormingException refusal) {

@@ -1,7 +1,7 @@
 package dev.flangewright.bench;
 
 /** Names put into sentences. */
-final class InWords {
+public final class InWords {
 
   private InWords() {}
 
@@ -9,7 +9,7 @@ final class InWords {
    * A name inside a sentence: its first letter small, unless the second is a capital too, as in an
    * abbreviation.
    */
-  static String within(String name) {
+  public static String within(String name) {
     boolean plain = name.length() < 2 || !Character.isUpperCase(name.charAt(1));
     return plain && !name.isEmpty()
         ? Character.toLowerCase(name.charAt(0)) + name.substring(1)

@@ -4,6 +4,7 @@ import dev.flangewright.parts.Part;
 import jakarta.persistence.LockModeType;
 import java.util.List;
 import java.util.Optional;
+import org.springframework.data.jpa.repository.EntityGraph;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Lock;
 import org.springframework.data.jpa.repository.Query;
@@ -23,6 +24,9 @@ public interface Pieces extends JpaRepository<Piece, Long> {
   @Lock(LockModeType.PESSIMISTIC_WRITE)
   @Query("select p from Part p where p.id = :partId")
   Optional<Part> findPartToBegin(long partId);
+
+  @EntityGraph(attributePaths = {"part.build", "part.frame"})
+  Optional<Piece> findWithPartById(long id);
 
   List<Piece> findByPartIdOrderByNumber(long partId);
 

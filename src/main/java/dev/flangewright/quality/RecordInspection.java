@@ -79,6 +79,7 @@ public class RecordInspection {
     }
     return causes
         .findByCode(code)
+        .filter(cause -> !cause.retired())
         .orElseThrow(() -> Refused.unacceptable("cause \"" + code + "\" is not in the list."));
   }
 }
