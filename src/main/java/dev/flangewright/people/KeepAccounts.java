@@ -19,10 +19,7 @@ public class KeepAccounts {
   private final Clock clock;
 
   KeepAccounts(
-      Accounts accounts,
-      PasswordEncoder passwords,
-      ApplicationEventPublisher events,
-      Clock clock) {
+      Accounts accounts, PasswordEncoder passwords, ApplicationEventPublisher events, Clock clock) {
     this.accounts = accounts;
     this.passwords = passwords;
     this.events = events;

@@ -7,9 +7,9 @@ import java.time.ZoneOffset;
 import org.springframework.stereotype.Component;
 
 /**
- * The one clock, handed to whoever needs the time. It shows the present, save to a thread that tells
- * an invented past: the demo's history goes through the same doors as real work, and bears the times
- * at which it is said to have happened.
+ * The one clock, handed to whoever needs the time. It shows the present, save to a thread that
+ * tells an invented past: the demo's history goes through the same doors as real work, and bears
+ * the times at which it is said to have happened.
  */
 @Component
 public class ShopClock extends Clock {

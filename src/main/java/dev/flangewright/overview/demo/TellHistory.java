@@ -24,11 +24,7 @@ class TellHistory {
   private final ShopClock clock;
 
   TellHistory(
-      Parts parts,
-      BeginPiece begin,
-      LogStage log,
-      RecordInspection inspections,
-      ShopClock clock) {
+      Parts parts, BeginPiece begin, LogStage log, RecordInspection inspections, ShopClock clock) {
     this.parts = parts;
     this.begin = begin;
     this.log = log;

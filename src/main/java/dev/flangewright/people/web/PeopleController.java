@@ -49,8 +49,7 @@ class PeopleController {
   }
 
   @PostMapping("/{id}/role")
-  ModelAndView changeRole(
-      @PathVariable long id, @RequestParam Role role, RedirectAttributes said) {
+  ModelAndView changeRole(@PathVariable long id, @RequestParam Role role, RedirectAttributes said) {
     return tried(() -> accounts.changeRole(id, role), "The role is changed.", said);
   }
 
