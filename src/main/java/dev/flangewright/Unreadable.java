@@ -1,5 +1,6 @@
 package dev.flangewright;
 
+import jakarta.validation.ConstraintViolation;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import org.springframework.validation.FieldError;
 import org.springframework.web.method.annotation.HandlerMethodValidationException;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
 import tools.jackson.databind.exc.MismatchedInputException;
 import tools.jackson.databind.exc.UnrecognizedPropertyException;
 
@@ -56,9 +58,14 @@ final class Unreadable {
     var result = wrong.getParameterValidationResults().get(0);
     String field = String.valueOf(result.getMethodParameter().getParameterName());
     String message = result.getResolvableErrors().get(0).getDefaultMessage();
+    ConstraintViolation<?> violation =
+        result.unwrap(result.getResolvableErrors().get(0), ConstraintViolation.class);
+    Map<String, Object> limits = violation.getConstraintDescriptor().getAttributes();
     return request(field + " " + message + ".")
         .with("field", field)
-        .with("value", result.getArgument());
+        .with("value", result.getArgument())
+        .with("min", limits.get("min"))
+        .with("max", limits.get("max"));
   }
 
   static Problem body(HttpMessageNotReadableException unreadable) {
@@ -89,7 +96,7 @@ final class Unreadable {
   }
 
   private static Problem broken(JacksonException broken) {
-    String field = field(broken);
+    String field = field(broken).isEmpty() ? fieldReached(broken) : field(broken);
     String where =
         broken.getLocation() == null
             ? ""
@@ -99,6 +106,15 @@ final class Unreadable {
         "The body is not JSON%s. NaN and Infinity are no JSON numbers.".formatted(where);
     return request(field.isEmpty() ? sentence : field + " cannot be read. " + sentence)
         .with("field", field.isEmpty() ? null : field);
+  }
+
+  /** Text that breaks the grammar has no path yet, but the reader knows the field it stands in. */
+  private static String fieldReached(JacksonException failure) {
+    String name =
+        failure.processor() instanceof JsonParser reader
+            ? reader.streamReadContext().currentName()
+            : null;
+    return name == null ? "" : name;
   }
 
   private static String field(JacksonException failure) {

@@ -116,8 +116,8 @@ public class MaterialLibrary {
               .query(MaterialRow.class)
               .list(),
           jdbc.sql(
-                  "select alloy, temper, thk_mm, r_over_t_low as r_over_tlow, r_over_t_high as"
-                      + " r_over_thigh, source, known_by from bend_radius order by id")
+                  "select alloy, temper, thk_mm, r_over_t_low, r_over_t_high, source, known_by"
+                      + " from bend_radius order by id")
               .query(BendRadiusRow.class)
               .list(),
           jdbc.sql("select system, number, mm, source, known_by from gauge order by id")

@@ -14,14 +14,15 @@ import org.springframework.stereotype.Component;
 @Component
 public class ShopClock extends Clock {
 
-  private final ThreadLocal<Instant> told = new ThreadLocal<>();
+  private static final ThreadLocal<Instant> TOLD = new ThreadLocal<>();
+
   private final Clock present = Clock.systemUTC();
 
   /** Runs the work as if it were {@code then}; other threads keep the present. */
   public void at(Instant then, Runnable work) {
-    Instant before = told.get();
+    Instant before = TOLD.get();
     try {
-      told.set(then);
+      TOLD.set(then);
       work.run();
     } finally {
       goBackTo(before);
@@ -30,15 +31,15 @@ public class ShopClock extends Clock {
 
   private void goBackTo(@org.jspecify.annotations.Nullable Instant before) {
     if (before == null) {
-      told.remove();
+      TOLD.remove();
     } else {
-      told.set(before);
+      TOLD.set(before);
     }
   }
 
   @Override
   public Instant instant() {
-    Instant then = told.get();
+    Instant then = TOLD.get();
     return then == null ? present.instant() : then;
   }
 

@@ -8,12 +8,16 @@ import dev.flangewright.people.SignedIn;
 import dev.flangewright.quality.Finding;
 import dev.flangewright.quality.Outcome;
 import dev.flangewright.quality.RecordInspection;
+import jakarta.persistence.EntityManager;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.springframework.stereotype.Component;
 
-/** Acts the demo's history out, each entry by its person and at its time. */
+/**
+ * Acts the demo's history out, each entry by its person and at its time. Needs an open transaction
+ * and leaves nothing in its persistence context.
+ */
 @Component
 class TellHistory {
 
@@ -22,14 +26,21 @@ class TellHistory {
   private final LogStage log;
   private final RecordInspection inspections;
   private final ShopClock clock;
+  private final EntityManager entities;
 
   TellHistory(
-      Parts parts, BeginPiece begin, LogStage log, RecordInspection inspections, ShopClock clock) {
+      Parts parts,
+      BeginPiece begin,
+      LogStage log,
+      RecordInspection inspections,
+      ShopClock clock,
+      EntityManager entities) {
     this.parts = parts;
     this.begin = begin;
     this.log = log;
     this.inspections = inspections;
     this.clock = clock;
+    this.entities = entities;
   }
 
   void of(long buildId, List<Act> acts) {
@@ -38,7 +49,14 @@ class TellHistory {
       clock.at(
           act.at(),
           () -> SignedIn.as(act.by().word(), act.by(), () -> perform(buildId, act, pieces)));
+      forget();
     }
+  }
+
+  /** Or each of some hundred entries would look through all the entities of those before it. */
+  private void forget() {
+    entities.flush();
+    entities.clear();
   }
 
   private void perform(long buildId, Act act, Map<String, Long> pieces) {

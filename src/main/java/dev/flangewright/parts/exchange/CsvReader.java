@@ -57,7 +57,8 @@ final class CsvReader {
       Optional<Header> header = header(records, text, seen);
       return header.isPresent() && rows(parser, records, header.get(), text, seen, bytes, rows);
     } catch (BrokenAt broken) {
-      problems.add(file, broken.line, "", "", reason(broken, resource));
+      String reason = reason(broken, resource);
+      problems.add(file, broken.line, "", "", reason);
       return false;
     }
   }
