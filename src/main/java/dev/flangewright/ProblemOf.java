@@ -4,6 +4,7 @@ import dev.flangewright.bench.StageRefusal;
 import dev.flangewright.forming.FormingException;
 import dev.flangewright.parts.DrawingRefused;
 import dev.flangewright.parts.Fault;
+import dev.flangewright.parts.exchange.ImportRefused;
 import dev.flangewright.people.Refused;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +44,7 @@ final class ProblemOf {
       List.of(
           new Rule<>(StageRefusal.class, r -> refused(r).with("rule", r.rule().name())),
           new Rule<>(DrawingRefused.class, ProblemOf::drawing),
+          new Rule<>(ImportRefused.class, ProblemOf::files),
           new Rule<>(Refused.class, ProblemOf::refused),
           new Rule<>(FormingException.class, ProblemOf::forming),
           new Rule<>(ConcurrencyFailureException.class, lost -> Problem.quicker()),
@@ -93,6 +95,15 @@ final class ProblemOf {
         .with("field", first.field())
         .with("value", first.value())
         .with("errors", refusal.faults());
+  }
+
+  private static Problem files(ImportRefused refusal) {
+    var problems = refusal.plan().problems();
+    return refused(refusal)
+        .with("field", problems.get(0).column())
+        .with("value", problems.get(0).value())
+        .with("problemCount", refusal.plan().problemCount())
+        .with("problems", problems);
   }
 
   private static Problem forming(FormingException refusal) {

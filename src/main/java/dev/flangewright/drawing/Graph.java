@@ -7,9 +7,9 @@ import java.util.stream.IntStream;
 public final class Graph {
 
   public static final double WIDTH = 640;
-  public static final double HEIGHT = 400;
+  public static final double HEIGHT = 384;
 
-  private static final Box PLOT = new Box(86, 56, 616, 310);
+  private static final Box PLOT = new Box(86, 56, 616, 300);
   private static final int MARKS_ACROSS = 5;
   private static final int MARKS_UP = 5;
 
@@ -53,7 +53,7 @@ public final class Graph {
     }
     svg.path("d-axis", level(y.from()));
     svg.label(new Spot(0, 26), Anchor.START, alongY);
-    svg.label(new Spot(PLOT.maxX(), HEIGHT - 18), Anchor.END, alongX);
+    svg.label(new Spot(PLOT.maxX(), HEIGHT - 16), Anchor.END, alongX);
   }
 
   /** Path data of a line at one figure, across the whole graph. */

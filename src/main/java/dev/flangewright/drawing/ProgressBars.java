@@ -34,7 +34,7 @@ public final class ProgressBars {
 
   private static final double WIDTH = 640;
   private static final double ROW = 72;
-  private static final double BAR = 24;
+  private static final double BAR = 26;
   private static final double DIGIT = 13;
   private static final int LETTERS = 34;
 
@@ -92,11 +92,11 @@ public final class ProgressBars {
         "x",
         middle.x() - patch / 2,
         "y",
-        box.minY() + 3,
+        box.minY() + 1,
         "width",
         patch,
         "height",
-        BAR - 6);
+        BAR - 2);
     svg.label(new Spot(middle.x(), middle.y() + 6), Anchor.MIDDLE, figure);
   }
 }

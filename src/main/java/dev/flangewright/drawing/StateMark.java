@@ -11,6 +11,7 @@ public final class StateMark {
   private static final double BAR_IN_FROM_END = 0.07;
 
   private static final double OVER_THE_EDGE = 2.5;
+  private static final double OFF_THE_EDGE = 9;
   private static final double SMALLEST_STROKE = 5;
 
   private StateMark() {}
@@ -54,13 +55,15 @@ public final class StateMark {
         band.innerAt(share).moved(outward, -over - half));
   }
 
+  /** Upright wherever it stands, so that it is read as a tick. */
   private static void tick(Svg svg, Band band) {
-    Spot foot = band.outerAt(0.5).moved(band.outwardAt(0.5), 3);
-    Spot along = band.alongAt(0.5);
-    Spot out = band.outwardAt(0.5);
+    Spot at = band.outerAt(0.5).moved(band.outwardAt(0.5), OFF_THE_EDGE);
     svg.path(
         "d-tick",
-        Lines.open(foot.moved(along, -4).moved(out, 4), foot, foot.moved(along, 7).moved(out, 8)));
+        Lines.open(
+            new Spot(at.x() - 5, at.y()),
+            new Spot(at.x() - 1.5, at.y() + 4),
+            new Spot(at.x() + 5, at.y() - 5)));
   }
 
   private static void cross(Svg svg, Band band) {

@@ -7,63 +7,65 @@ import java.util.List;
 
 /**
  * A row of frames set out along the hull, each seen at an angle from ahead: its breadth is drawn
- * shortened and sloping, its height true. The distance between frames keeps the order and, as far
- * as the frames do not hide each other, the proportion of their positions.
+ * shortened and sloping, its height true. Frames keep their order; the distance between them
+ * follows their positions as far as they do not hide each other.
  *
- * @param left where the first frame's middle comes to lie
- * @param right where the last one's does
- * @param middleY where the middle of the hull's height comes to lie
- * @param scale drawing units per mm
+ * @param hull around all frames, mm
  */
-record HullRow(
-    List<HullFrame> frames, Box hull, double left, double right, double middleY, double scale) {
+record HullRow(List<HullFrame> frames, Box hull) {
 
   /** Breadth as drawn over true breadth. */
-  static final double SHORTENED = 0.4;
+  static final double SHORTENED = 0.34;
 
   /** Rise over true breadth. */
   static final double SLOPE = 0.1;
 
-  /** Share of the mean distance that no two frames stand closer than. */
-  private static final double CLOSEST = 0.75;
+  /** Distance between two frames over the least at which they do not touch. */
+  private static final double AIR = 1.08;
 
-  /** Where each frame's middle stands across the paper, in the order of the frames. */
+  /** Where each frame's middle would stand at a scale of 1, from the row's left end, mm. */
   List<Double> places() {
-    List<Double> steps = new ArrayList<>();
-    double length = frames.get(frames.size() - 1).positionMm() - frames.get(0).positionMm();
-    double mean = length / Math.max(1, frames.size() - 1);
+    List<Double> clear = new ArrayList<>();
+    List<Double> apart = new ArrayList<>();
     for (int i = 1; i < frames.size(); i++) {
-      double step = frames.get(i).positionMm() - frames.get(i - 1).positionMm();
-      steps.add(mean == 0 ? 1 : Math.max(step / mean, CLOSEST));
+      clear.add(AIR * (right(i - 1) + left(i)));
+      apart.add(frames.get(i).positionMm() - frames.get(i - 1).positionMm());
     }
-    return spread(steps);
-  }
-
-  private List<Double> spread(List<Double> steps) {
-    double sum = steps.stream().mapToDouble(d -> d).sum();
-    List<Double> places = new ArrayList<>();
-    double place = steps.isEmpty() ? (left + right) / 2 : left;
-    places.add(place);
-    for (double step : steps) {
-      place += step / sum * (right - left);
-      places.add(place);
+    double trueLength = sum(apart);
+    double stretch = trueLength > 0 ? sum(clear) / trueLength : 0;
+    List<Double> places = new ArrayList<>(List.of(left(0)));
+    for (int i = 0; i < clear.size(); i++) {
+      places.add(places.get(i) + Math.max(clear.get(i), stretch * apart.get(i)));
     }
     return places;
   }
 
-  /** Where a point of a frame's plane lies on the paper, its frame standing at a place. */
-  Spot at(double place, Spot plan) {
-    double x = scale * (plan.x() - hull.centre().x());
-    double y = scale * (plan.y() - hull.centre().y());
-    return new Spot(place + SHORTENED * x, middleY - y - SLOPE * x);
+  /** Length of the row at a scale of 1, mm. */
+  double lengthMm() {
+    return places().get(frames.size() - 1) + right(frames.size() - 1);
   }
 
-  List<Spot> all(double place, List<Spot> plan) {
-    return plan.stream().map(spot -> at(place, spot)).toList();
+  /** How far a frame reaches to the left of its middle as drawn, mm. */
+  private double left(int i) {
+    return SHORTENED * (hull.centre().x() - frames.get(i).box().minX());
   }
 
-  /** Height of a hull drawn at a scale. */
-  static double height(Box hull, double scale) {
-    return scale * (hull.height() + SLOPE * hull.width());
+  private double right(int i) {
+    return SHORTENED * (frames.get(i).box().maxX() - hull.centre().x());
+  }
+
+  private static double sum(List<Double> lengths) {
+    return lengths.stream().mapToDouble(d -> d).sum();
+  }
+
+  /** Height of the hull as drawn at a scale of 1, mm. */
+  double heightMm() {
+    return hull.height() + SLOPE * hull.width();
+  }
+
+  /** A point of a frame's plane as drawn at a scale of 1, from its frame's middle, y down. */
+  Spot seen(Spot plan) {
+    double x = plan.x() - hull.centre().x();
+    return new Spot(SHORTENED * x, hull.centre().y() - plan.y() - SLOPE * x);
   }
 }

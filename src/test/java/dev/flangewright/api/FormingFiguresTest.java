@@ -2,6 +2,7 @@ package dev.flangewright.api;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.hamcrest.Matchers.startsWith;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
@@ -111,7 +112,7 @@ class FormingFiguresTest extends ApiTest {
     assertThat(figures.get("edgeStrain").asDouble()).isZero();
     send("guest", "/forming/flange", section("SHRINK", null, 1.2, 3, 20, ""))
         .andExpect(status().is(422))
-        .andExpect(jsonPath("$.detail").value(org.hamcrest.Matchers.startsWith("contourRadiusMm")));
+        .andExpect(jsonPath("$.detail").value(startsWith("contourRadiusMm")));
   }
 
   private JsonNode flange(

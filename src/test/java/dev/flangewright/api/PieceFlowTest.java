@@ -3,6 +3,7 @@ package dev.flangewright.api;
 import static dev.flangewright.api.BadInputTest.problem;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.nullValue;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
@@ -34,7 +35,7 @@ class PieceFlowTest extends ApiTest {
         .andExpect(jsonPath("$.outcome").value("ACCEPT"));
     read("guest", "/pieces/" + piece)
         .andExpect(jsonPath("$.state").value("ACCEPTED"))
-        .andExpect(jsonPath("$.currentStage").value(org.hamcrest.Matchers.nullValue()));
+        .andExpect(jsonPath("$.currentStage").value(nullValue()));
     problem(409, send("fitter", "/pieces/" + piece + "/stages/edges/start", ""));
   }
 

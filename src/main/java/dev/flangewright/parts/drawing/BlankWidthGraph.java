@@ -58,7 +58,7 @@ public final class BlankWidthGraph {
         svg,
         widest.arcMm(),
         most,
-        true,
+        below,
         Numbers.figure(most, 1) + " mm at station " + widest.number());
     return svg.written();
   }

@@ -1,7 +1,6 @@
 package dev.flangewright.parts.drawing;
 
 import dev.flangewright.drawing.Anchor;
-import dev.flangewright.drawing.Box;
 import dev.flangewright.drawing.Lines;
 import dev.flangewright.drawing.Numbers;
 import dev.flangewright.drawing.Scale;
@@ -11,21 +10,26 @@ import java.util.List;
 import java.util.Objects;
 
 /** What a tooth's length and side mean, and the limit where there is one. */
-record CombKey(Box field, List<Comb> combs) {
+record CombKey(double foot, List<Comb> combs) {
+
+  private static final double LEFT = 108;
 
   void draw(Svg svg) {
+    if (combs.stream().allMatch(comb -> comb.edge().peak() == 0)) {
+      return;
+    }
     Comb comb = combs.get(0);
     double strain = Scale.roundStep(comb.deepest() / 4);
     double length = strain * comb.mmPerStrain() * comb.fit().scale();
-    double y = field.maxY() + 78;
-    Spot foot = new Spot(field.minX(), y + 6);
-    svg.path("d-tooth", Lines.open(foot, new Spot(foot.x(), foot.y() - length)));
+    double y = foot + 62;
+    Spot stand = new Spot(LEFT, y + 6);
+    svg.path("d-tooth", Lines.open(stand, new Spot(stand.x(), stand.y() - length)));
     svg.label(
-        new Spot(foot.x() + 14, y + 6),
+        new Spot(LEFT + 14, y + 6),
         Anchor.START,
         Numbers.figure(strain * 100, strain < 0.01 ? 1 : 0)
             + " % strain: outward shrink, inward stretch");
-    limit(svg, y + 34);
+    limit(svg, y + 33);
   }
 
   private void limit(Svg svg, double y) {
@@ -41,11 +45,10 @@ record CombKey(Box field, List<Comb> combs) {
     }
     boolean drawn = lowest <= combs.get(0).deepest();
     if (drawn) {
-      svg.path(
-          "d-limit", Lines.open(new Spot(field.minX() - 12, y), new Spot(field.minX() + 6, y)));
+      svg.path("d-limit", Lines.open(new Spot(LEFT - 12, y), new Spot(LEFT + 6, y)));
     }
     svg.label(
-        new Spot(field.minX() + 14, y + 6),
+        new Spot(LEFT + 14, y + 6),
         Anchor.START,
         "Split limit " + Numbers.percent(lowest) + (drawn ? "" : ", well clear of the teeth"));
   }

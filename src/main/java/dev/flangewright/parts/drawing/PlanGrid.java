@@ -10,12 +10,13 @@ import dev.flangewright.drawing.Spot;
 import dev.flangewright.drawing.Svg;
 
 /** The axes of the frame as a square grid in mm, and a scale bar of one square. */
-record PlanGrid(Box field, Fit fit) {
+record PlanGrid(Box field, double foot, Fit fit) {
 
   private static final int SQUARES_ACROSS = 5;
+  private static final double LEFT = 108;
 
   void draw(Svg svg) {
-    Box ground = field.grown(16);
+    Box ground = new Box(field.minX() - 16, field.minY() - 16, field.maxX() + 16, foot);
     double step = Scale.roundStep(ground.width() / fit.scale() / SQUARES_ACROSS);
     for (double x = first(ground.minX() - fit.origin().x(), step);
         xAt(x) <= ground.maxX();
@@ -53,9 +54,9 @@ record PlanGrid(Box field, Fit fit) {
   }
 
   private void scaleBar(Svg svg, double step) {
-    double y = field.maxY() + 135;
-    Spot from = new Spot(field.minX(), y);
-    Spot to = new Spot(field.minX() + step * fit.scale(), y);
+    double y = foot + 128;
+    Spot from = new Spot(LEFT, y);
+    Spot to = new Spot(LEFT + step * fit.scale(), y);
     Spot down = new Spot(0, 1);
     svg.path(
         "d-scale",

@@ -4,6 +4,7 @@ import dev.flangewright.drawing.Anchor;
 import dev.flangewright.drawing.Box;
 import dev.flangewright.drawing.Fit;
 import dev.flangewright.drawing.Lines;
+import dev.flangewright.drawing.Numbers;
 import dev.flangewright.drawing.Spot;
 import dev.flangewright.drawing.Svg;
 import dev.flangewright.forming.PartDevelopment;
@@ -20,30 +21,38 @@ import java.util.stream.Collectors;
 public final class SegmentDrawing {
 
   private static final double PAPER_WIDTH = 960;
-  private static final double MARGIN_SIDE = 110;
-  private static final double MARGIN_TOP = 120;
-  private static final double MARGIN_BOTTOM = 165;
-  private static final double MOST_HEIGHT = 620;
+  private static final double MOST_HEIGHT = 540;
+  private static final double LEAST_HEIGHT = 90;
+  private static final double KEY_HEIGHT = 158;
   private static final double LONGEST_TOOTH = 48;
-  private static final double LEADER = 46;
+  private static final double LEADER = 40;
 
   /** A split limit up to this multiple of the peak is drawn; a farther one is only stated. */
   private static final double LIMIT_IN_SIGHT = 2;
 
+  /** Lettering stands beside its leader line when that leans this much, else at its end. */
+  private static final double LEANS = 0.35;
+
   private final PartDevelopment blank;
   private final Box paper;
   private final Box field;
+  private final double foot;
   private final Fit fit;
   private final List<Comb> combs;
 
   private SegmentDrawing(List<FormedEdge> edges, PartDevelopment blank) {
     this.blank = blank;
     Box plan = plan(edges, blank);
-    double across = PAPER_WIDTH - 2 * MARGIN_SIDE;
-    double scale = Math.min(across / plan.width(), MOST_HEIGHT / plan.height());
-    double bottom = MARGIN_TOP + Math.max(120, plan.height() * scale);
-    this.field = new Box(MARGIN_SIDE, MARGIN_TOP, PAPER_WIDTH - MARGIN_SIDE, bottom);
-    this.paper = Box.of(PAPER_WIDTH, bottom + MARGIN_BOTTOM);
+    PeakRoom room = new PeakRoom(edges, plan);
+    double right = PAPER_WIDTH - room.right();
+    double scale =
+        Math.min(
+            (right - room.left()) / Math.max(1, plan.width()),
+            MOST_HEIGHT / Math.max(1, plan.height()));
+    double bottom = room.top() + Math.max(LEAST_HEIGHT, plan.height() * scale);
+    this.field = new Box(room.left(), room.top(), right, bottom);
+    this.foot = bottom + room.bottom();
+    this.paper = Box.of(PAPER_WIDTH, foot + KEY_HEIGHT);
     this.fit = Fit.into(field, plan);
     double deepest = deepest(edges);
     double mmPerStrain = LONGEST_TOOTH / fit.scale() / deepest;
@@ -67,15 +76,26 @@ public final class SegmentDrawing {
     String title = "Part %s with its blank and the strain along its edges".formatted(partNumber);
     String said = edges.stream().map(FormedEdge::said).collect(Collectors.joining(" "));
     Svg svg = Svg.picture(id, "drawing full sheet-wide", paper, title, said);
-    new PlanGrid(field, fit).draw(svg);
-    svg.path("d-outline", Lines.closed(onPaper(blank.outline())));
+    new PlanGrid(field, foot, fit).draw(svg);
+    outline(svg);
     blank.bendLines().forEach(line -> svg.path("d-bend", Lines.open(onPaper(line))));
     edges.forEach(edge -> svg.path("d-contour", Lines.open(onPaper(edge.contour().points()))));
     combs.forEach(comb -> comb.draw(svg));
     combs.forEach(comb -> new StationNumbers(comb).draw(svg));
     combs.forEach(comb -> peak(svg, comb));
-    new CombKey(field, combs).draw(svg);
+    new CombKey(foot, combs).draw(svg);
     return svg.written();
+  }
+
+  /** The line to cut; the chord that closes a single flange is no line of the part. */
+  private void outline(Svg svg) {
+    List<Spot> corners = onPaper(blank.outline());
+    if (blank.closedByChord()) {
+      svg.path("d-joint", Lines.open(corners.get(corners.size() - 1), corners.get(0)));
+      svg.path("d-outline", Lines.open(corners));
+    } else {
+      svg.path("d-outline", Lines.closed(corners));
+    }
   }
 
   /** On the free side of the edge: from a shrinking tooth's tip, from a stretching tooth's foot. */
@@ -87,14 +107,13 @@ public final class SegmentDrawing {
     Spot from = comb.edge().peak() < 0 ? comb.tip(i) : comb.foot(i);
     Spot away = comb.foot(i).directionTo(comb.outward(i, 1));
     Spot knee = from.moved(away, LEADER);
-    Spot lettering = new Spot(knee.x(), knee.y() + (away.y() > 0 ? 22 : -8));
     svg.path("d-leader", Lines.open(from, knee));
-    svg.label(lettering, anchor(knee), comb.edge().peakLabel());
-  }
-
-  private Anchor anchor(Spot at) {
-    double third = PAPER_WIDTH / 3;
-    return at.x() < third ? Anchor.START : at.x() > 2 * third ? Anchor.END : Anchor.MIDDLE;
+    Anchor anchor =
+        away.x() > LEANS ? Anchor.START : away.x() < -LEANS ? Anchor.END : Anchor.MIDDLE;
+    double x = knee.x() + 6 * Math.signum(anchor == Anchor.MIDDLE ? 0 : away.x());
+    double y = anchor != Anchor.MIDDLE ? knee.y() : knee.y() + (away.y() > 0 ? 24 : -34);
+    svg.label(new Spot(x, y), anchor, Numbers.percent(comb.edge().peak()));
+    svg.quiet(new Spot(x, y + 26), anchor, "station " + comb.edge().figures().peakStation());
   }
 
   private List<Spot> onPaper(List<Point> points) {

@@ -16,7 +16,10 @@ record StationNumbers(Comb comb) {
   void draw(Svg svg) {
     List<StationFigures> stations = comb.edge().stations();
     int every = every(stations);
-    for (int i = 0; i < stations.size(); i += every) {
+    for (int i = 1; i < stations.size() - 1; i++) {
+      if (stations.get(i).number() % every != 0 || isByPeak(i)) {
+        continue;
+      }
       Spot at = beside(i, stations.get(i));
       svg.quiet(
           new Spot(at.x(), at.y() + 5), Anchor.MIDDLE, String.valueOf(stations.get(i).number()));
@@ -26,6 +29,13 @@ record StationNumbers(Comb comb) {
   private int every(List<StationFigures> stations) {
     double mean = comb.edge().contour().lengthMm() / (stations.size() - 1);
     return (int) Math.max(1, Scale.roundStep(Math.ceil(ROOM / (mean * comb.fit().scale()))));
+  }
+
+  /** Where a stretching edge's peak has its leader line, on this side. */
+  private boolean isByPeak(int i) {
+    FormedEdge edge = comb.edge();
+    double apart = Math.abs(edge.contour().arcMm(i) - edge.contour().arcMm(edge.peakIndex()));
+    return edge.peak() > 0 && apart * comb.fit().scale() < ROOM / 2;
   }
 
   private Spot beside(int i, StationFigures station) {

@@ -61,8 +61,8 @@ public final class StrainGraph {
     graph.axes(svg, "Along the mould line, mm", "Edge strain, %");
     svg.path("d-axis", graph.level(0));
     teeth(svg);
-    runs(FlangeKind.SHRINK).forEach(run -> ruffles(svg, run));
-    runs(FlangeKind.STRETCH).forEach(run -> splits(svg, run));
+    shrinkingRuns().forEach(run -> ruffles(svg, run));
+    splits(svg);
     svg.path("d-curve", graph.curve(arcs(), percents()));
     peak(svg);
     return svg.written();
@@ -91,19 +91,25 @@ public final class StrainGraph {
         "ruffles beyond " + Numbers.percent(edge.ruffleStrain(first)));
   }
 
-  private void splits(Svg svg, List<StationFigures> run) {
+  /** Lettered at the end of the graph where the curve stays lower. */
+  private void splits(Svg svg) {
     Double limit = edge.splitLimit();
-    if (limit == null) {
+    if (limit == null || edge.mostStretch() == 0) {
       return;
     }
-    Spot end = graph.at(run.get(run.size() - 1).arcMm(), 100 * Math.min(limit, top));
+    List<StationFigures> stations = edge.stations();
+    double first = stations.get(0).edgeStrain();
+    boolean atBegin = first <= stations.get(stations.size() - 1).edgeStrain();
+    Spot end = graph.at(atBegin ? 0 : edge.contour().lengthMm(), 100 * Math.min(limit, top));
+    Anchor anchor = atBegin ? Anchor.START : Anchor.END;
+    double x = end.x() + (atBegin ? 6 : -6);
     String words = "split limit " + Numbers.percent(limit);
     if (limit > top) {
-      svg.label(new Spot(end.x() - 4, end.y() + 18), Anchor.END, words + ", off the graph");
+      svg.label(new Spot(x, end.y() + 18), anchor, words + ", off the graph");
       return;
     }
-    svg.path("d-limit", Lines.open(graph.at(run.get(0).arcMm(), 100 * limit), end));
-    svg.label(new Spot(end.x() - 4, end.y() - 8), Anchor.END, words);
+    svg.path("d-limit", graph.level(100 * limit));
+    svg.label(new Spot(x, end.y() - 8), anchor, words);
   }
 
   private void peak(Svg svg) {
@@ -121,12 +127,12 @@ public final class StrainGraph {
     return edge.stations().stream().map(s -> 100 * s.edgeStrain()).toList();
   }
 
-  /** Stretches of at least two neighbouring stations of one kind. */
-  private List<List<StationFigures>> runs(FlangeKind kind) {
+  /** Runs of at least two neighbouring stations that shrink. */
+  private List<List<StationFigures>> shrinkingRuns() {
     var runs = new ArrayList<List<StationFigures>>();
     var run = new ArrayList<StationFigures>();
     for (StationFigures station : edge.stations()) {
-      if (station.kind() == kind) {
+      if (station.kind() == FlangeKind.SHRINK) {
         run.add(station);
       } else if (!run.isEmpty()) {
         runs.add(List.copyOf(run));

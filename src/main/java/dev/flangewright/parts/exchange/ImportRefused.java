@@ -9,7 +9,7 @@ public class ImportRefused extends Refused {
 
   private final transient ImportPlan plan;
 
-  ImportRefused(ImportPlan plan) {
+  public ImportRefused(ImportPlan plan) {
     super(Kind.UNACCEPTABLE, sentence(plan));
     this.plan = plan;
   }

@@ -1,6 +1,7 @@
 package dev.flangewright.parts.web;
 
 import dev.flangewright.forming.FlangeFigures;
+import dev.flangewright.forming.Formula;
 import dev.flangewright.forming.SplitLimit;
 import dev.flangewright.forming.StationFigures;
 import dev.flangewright.parts.Flange;
@@ -44,23 +45,27 @@ record FlangeFiguresView(
 
   private static List<FigureRow> blank(FlangeFigures working) {
     return List.of(
-        FigureRow.of("Contour length", Figure.mm(working.contourLengthMm(), 1), "FM-ARC")
+        FigureRow.of("Contour length", Figure.mm(working.contourLengthMm(), 1), Formula.ARC_LENGTH)
             .noting("along the mould line"),
-        FigureRow.of("Setback", range(working, StationFigures::setbackMm, 2, "mm"), "FM-SB")
+        FigureRow.of("Setback", range(working, StationFigures::setbackMm, 2, "mm"), Formula.SETBACK)
             .noting("mould line to tangent line"),
         FigureRow.of(
-            "Bend allowance", range(working, StationFigures::bendAllowanceMm, 2, "mm"), "FM-BA"),
+            "Bend allowance",
+            range(working, StationFigures::bendAllowanceMm, 2, "mm"),
+            Formula.BEND_ALLOWANCE),
         FigureRow.of(
                 "Blank beyond the tangent line",
                 range(working, StationFigures::blankBeyondTangentMm, 2, "mm"),
-                "FM-DEV")
+                Formula.DEVELOPMENT)
             .noting("station by station below"),
         FigureRow.of(
             "A straight flange would need",
             range(working, s -> s.section().straightBlankMm(), 2, "mm"),
-            "FM-BLANK"),
+            Formula.STRAIGHT_BLANK),
         FigureRow.of(
-                "Block angle", range(working, StationFigures::blockAngleDeg, 1, "°"), "FM-BLOCK")
+                "Block angle",
+                range(working, StationFigures::blockAngleDeg, 1, "°"),
+                Formula.BLOCK_ANGLE)
             .noting("opens to the drawn angle when released"));
   }
 
@@ -68,39 +73,42 @@ record FlangeFiguresView(
       FlangeFigures working, @Nullable Double splitLimit, String edge) {
     List<FigureRow> rows = new ArrayList<>();
     rows.add(
-        FigureRow.of("Peak edge strain", Figure.percent(working.peakEdgeStrain(), 2), "FM-DEV")
+        FigureRow.of(
+                "Peak edge strain",
+                Figure.percent(working.peakEdgeStrain(), 2),
+                Formula.DEVELOPMENT)
             .noting("at station " + working.peakStation()));
     if (working.takeOutMm() > 0) {
-      rows.add(FigureRow.of("Edge to gather", Figure.mm(working.takeOutMm(), 1), "FM-SUM"));
+      rows.add(FigureRow.of("Edge to gather", Figure.mm(working.takeOutMm(), 1), Formula.SUMS));
     }
     if (working.putInMm() > 0) {
-      rows.add(FigureRow.of("Edge to gain", Figure.mm(working.putInMm(), 1), "FM-SUM"));
+      rows.add(FigureRow.of("Edge to gain", Figure.mm(working.putInMm(), 1), Formula.SUMS));
     }
     rows.add(
         FigureRow.of(
             "Edge thickness",
             range(working, StationFigures::edgeThicknessMm, 3, "mm"),
-            "FM-THICK"));
+            Formula.EDGE_THICKNESS));
     if (working.takeOutMm() > 0) {
       rows.add(
-          FigureRow.of("Ruffle ratio", Figure.of(working.peakRuffleRatio(), 1, ""), "FM-RUFFLE")
+          FigureRow.of("Ruffle ratio", Figure.of(working.peakRuffleRatio(), 1, ""), Formula.RUFFLE)
               .noting(
                   working.peakRuffleRatio() < 1
                       ? "below 1: the edge goes down unaided"
                       : "above 1: every pass must shrink"));
     }
     rows.add(
-        FigureRow.of("Passes", Figure.of((double) working.passes(), 0, ""), "FM-PASS")
+        FigureRow.of("Passes", Figure.of((double) working.passes(), 0, ""), Formula.PASSES)
             .noting("strain a pass is a shop default"));
     if (working.putInMm() > 0) {
       rows.add(
-          FigureRow.of("Split limit", Figure.percent(splitLimit, 2), "FM-SPLIT")
+          FigureRow.of("Split limit", Figure.percent(splitLimit, 2), Formula.SPLIT)
               .noting("edge " + edge));
       rows.add(
           FigureRow.of(
               "Used of the split limit",
               Figure.percent(working.peakSplitUtilisation(), 0),
-              "FM-SPLIT"));
+              Formula.SPLIT));
     }
     return rows;
   }

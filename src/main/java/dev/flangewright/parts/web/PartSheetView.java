@@ -1,6 +1,7 @@
 package dev.flangewright.parts.web;
 
 import dev.flangewright.forming.BendRadiusCheck;
+import dev.flangewright.forming.Formula;
 import dev.flangewright.forming.PartDevelopment;
 import dev.flangewright.forming.Springback;
 import dev.flangewright.materials.Sourced;
@@ -47,23 +48,24 @@ record PartSheetView(
     Double block = Springback.blockRadiusMm(figures.sheet(), figures.metalValues());
     List<FigureRow> rows = new ArrayList<>();
     rows.add(
-        FigureRow.of("Thickness", Figure.mm(figures.thickness().mm(), 3), "")
+        FigureRow.of("Thickness", Figure.mm(figures.thickness().mm(), 3), null)
             .noting("written " + figures.thickness().written()));
     rows.add(
-        FigureRow.of("Inside bend radius", Figure.mm(figures.sheet().insideBendRadiusMm(), 2), ""));
+        FigureRow.of(
+            "Inside bend radius", Figure.mm(figures.sheet().insideBendRadiusMm(), 2), null));
     rows.add(
         FigureRow.of(
                 "Smallest the tables allow",
                 Figure.mm(check == null ? null : check.minBendRadiusMm(), 2),
-                "FM-RMIN")
+                Formula.BEND_RADIUS)
             .noting(least == null ? "no table has this metal" : source(least)));
     if (check != null) {
       rows.add(
-          FigureRow.of("Used of it", Figure.percent(check.utilisation(), 0), "FM-RMIN")
+          FigureRow.of("Used of it", Figure.percent(check.utilisation(), 0), Formula.BEND_RADIUS)
               .noting(check.isWideEnough() ? "wide enough" : "tighter than the tables allow"));
     }
     rows.add(
-        FigureRow.of("Block radius", Figure.mm(block, 2), "FM-SPRING")
+        FigureRow.of("Block radius", Figure.mm(block, 2), Formula.SPRINGBACK)
             .noting("a hand-formed flange springs back more: prove it on a trial piece"));
     return rows;
   }
@@ -78,10 +80,11 @@ record PartSheetView(
     double breadth = Math.min(box.widthMm(), box.heightMm());
     Double area = blank.areaMm2();
     return List.of(
-        FigureRow.of("Length", Figure.mm(length, 1), "FM-OUT")
+        FigureRow.of("Length", Figure.mm(length, 1), Formula.OUTLINE)
             .noting("of the box around it, along the frame's axes"),
-        FigureRow.of("Breadth", Figure.mm(breadth, 1), "FM-OUT"),
-        FigureRow.of("Area", Figure.of(area == null ? null : area / 100, 1, "cm²"), "FM-OUT"),
-        FigureRow.of("Mass", Figure.of(figures.blankMassKg(), 3, "kg"), "FM-MASS"));
+        FigureRow.of("Breadth", Figure.mm(breadth, 1), Formula.OUTLINE),
+        FigureRow.of(
+            "Area", Figure.of(area == null ? null : area / 100, 1, "cm²"), Formula.OUTLINE),
+        FigureRow.of("Mass", Figure.of(figures.blankMassKg(), 3, "kg"), Formula.MASS));
   }
 }
