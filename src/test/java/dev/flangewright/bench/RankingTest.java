@@ -179,7 +179,7 @@ class RankingTest {
   @Test
   void five_thousand_parts_are_ranked() {
     LongStream.range(0, 5000)
-        .forEach(i -> part("P%04d".formatted(i), "F" + i % 50, i % 50 * 400, "LOW"));
+        .forEach(i -> part("P%04d".formatted(i), "F" + i % 50, i % 50 * 400.0, "LOW"));
 
     assertThat(jobs(Role.LEAD)).hasSize(5000);
   }
