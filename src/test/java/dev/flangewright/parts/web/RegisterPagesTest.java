@@ -111,7 +111,7 @@ class RegisterPagesTest {
                         containsString("gather"),
                         containsString("shrink"),
                         containsString("Not begun"),
-                        containsString("fold from a ruffle"))));
+                        containsString("crack in the bend"))));
   }
 
   @Test
