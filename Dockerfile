@@ -22,6 +22,6 @@ VOLUME /data
 EXPOSE 8080
 STOPSIGNAL SIGTERM
 # Bash speaks to the port itself, so that the image needs no HTTP client.
-HEALTHCHECK --interval=10s --timeout=5s --start-period=60s --retries=6 \
+HEALTHCHECK --interval=10s --timeout=5s --start-period=120s --retries=6 \
   CMD ["bash", "-c", "exec 3<>/dev/tcp/127.0.0.1/$SERVER_PORT && printf 'GET %s/actuator/health HTTP/1.0\\r\\nHost: localhost\\r\\n\\r\\n' \"$SERVER_SERVLET_CONTEXT_PATH\" >&3 && grep -q '\"status\":\"UP\"' <&3"]
 ENTRYPOINT ["java", "-XX:MaxRAMPercentage=75", "-jar", "/app/flangewright.jar"]

@@ -33,12 +33,12 @@ csrf() { grep -oE '<input[^>]*name="_csrf"[^>]*>' "$page" | head -1 | sed -E 's/
 wait_until_healthy() {
   local container
   container=$(docker-compose -p "$project" ps -q app)
-  for _ in $(seq 90); do
+  for _ in $(seq 180); do
     [ "$(docker inspect -f '{{.State.Health.Status}}' "$container")" = healthy ] && return
     sleep 1
   done
   docker-compose -p "$project" logs --no-color --tail=60 app >&2
-  refuse "the application is not healthy after 90 s"
+  refuse "the application is not healthy after 180 s"
 }
 
 # first_run_with TOKEN: fills in the first-run page and sends it
@@ -58,6 +58,7 @@ sign_in() {
 read_overview() {
   expect "the overview" "$(ask /)" 200
   must_say Tidewing
+  must_say TW-F # a part number; only a page that read the register has one
   must_say '<svg'
 }
 

@@ -28,7 +28,8 @@ start_engine() {
   export DOCKER_HOST=unix://$home/docker.sock
   docker info >/dev/null 2>&1 && return
   log "starting an engine in $home"
-  rm -rf "$home/exec" "$home/dockerd.pid" # left by an engine that was killed; a reused process number would stop the new one
+  # Left by an engine that was killed; a process number in use again would stop the new one.
+  rm -f "$home/dockerd.pid" "$home/exec/containerd/containerd.pid"
   setsid nohup dockerd --data-root "$home/data" --exec-root "$home/exec" --pidfile "$home/dockerd.pid" \
     --host "$DOCKER_HOST" >"$home/dockerd.log" 2>&1 </dev/null &
   for _ in $(seq 120); do

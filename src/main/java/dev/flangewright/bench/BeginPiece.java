@@ -1,7 +1,6 @@
 package dev.flangewright.bench;
 
 import dev.flangewright.parts.Part;
-import dev.flangewright.parts.Parts;
 import dev.flangewright.people.MayLogWork;
 import dev.flangewright.people.Refused;
 import dev.flangewright.people.SignedIn;
@@ -13,13 +12,11 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class BeginPiece {
 
-  private final Parts parts;
   private final Pieces pieces;
   private final RouteStages routes;
   private final Clock clock;
 
-  BeginPiece(Parts parts, Pieces pieces, RouteStages routes, Clock clock) {
-    this.parts = parts;
+  BeginPiece(Pieces pieces, RouteStages routes, Clock clock) {
     this.pieces = pieces;
     this.routes = routes;
     this.clock = clock;
@@ -29,18 +26,22 @@ public class BeginPiece {
    * Begins the next piece of a part.
    *
    * @return the new piece, numbered after the last one of its part
-   * @throws Refused if there is no such part, or a piece of it is still in work
+   * @throws Refused if there is no such part, a piece of it is still in work, or the build has no
+   *     route
    */
   @MayLogWork
   @Transactional
   public Piece of(long partId) {
-    Part part = parts.findById(partId).orElseThrow(() -> Refused.unknown("part", partId));
+    Part part = pieces.findPartToBegin(partId).orElseThrow(() -> Refused.unknown("part", partId));
     if (pieces.existsByPartIdAndState(partId, PieceState.IN_WORK)) {
       throw Refused.conflict(
           "A piece of " + part.partNumber() + " is in work already. Finish or scrap it first.");
     }
     int number = pieces.highestNumber(partId) + 1;
     var route = routes.findByBuildIdOrderBySeq(part.build().id());
+    if (route.isEmpty()) {
+      throw Refused.conflict("This build has no route yet. Its lead or manager sets one first.");
+    }
     return pieces.save(new Piece(part, number, route, SignedIn.name(), clock.instant()));
   }
 }

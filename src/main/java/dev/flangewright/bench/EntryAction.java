@@ -20,4 +20,9 @@ public enum EntryAction {
   public String word() {
     return word;
   }
+
+  /** An inspection's entries stay: a new inspection follows instead. */
+  boolean canBeUndone() {
+    return this == START || this == CHECK || this == FINISH;
+  }
 }

@@ -6,6 +6,8 @@ import dev.flangewright.people.Refused;
 import dev.flangewright.people.SignedIn;
 import java.time.Clock;
 import org.jspecify.annotations.Nullable;
+import org.springframework.security.access.AccessDeniedException;
+import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -47,15 +49,25 @@ public class LogStage {
     return piece;
   }
 
-  @MayLogWork
+  /**
+   * @throws AccessDeniedException if the account may not make an entry of the kind it takes back
+   */
+  @PreAuthorize("hasAnyAuthority('LOG_WORK', 'RELEASE_HOLD')")
   public Piece undo(long pieceId, @Nullable Long seen, String reason) {
     Piece piece = find(pieceId, seen);
+    piece.undoable().ifPresent(LogStage::refuseUnlessAllowed);
     piece.undo(signed(reason));
     return piece;
   }
 
+  private static void refuseUnlessAllowed(StageEntry last) {
+    if (!SignedIn.may(last.takenBackWith())) {
+      throw new AccessDeniedException("Taking this entry back needs " + last.takenBackWith());
+    }
+  }
+
   private Piece find(long pieceId, @Nullable Long seen) {
-    Piece piece = pieces.findById(pieceId).orElseThrow(() -> Refused.unknown("piece", pieceId));
+    Piece piece = pieces.findToChange(pieceId).orElseThrow(() -> Refused.unknown("piece", pieceId));
     piece.refuseIfStale(seen);
     return piece;
   }

@@ -3,6 +3,7 @@ package dev.flangewright.bench;
 import dev.flangewright.parts.Part;
 import dev.flangewright.people.Refused;
 import jakarta.persistence.CascadeType;
+import jakarta.persistence.Embedded;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
@@ -26,7 +27,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * One physical attempt at a part. Every change goes through a verb here, which refuses what the
- * route forbids and writes a line of the log; the version makes two people's entries take turns.
+ * route forbids and writes one line of the log; the version makes two people's entries take turns.
  */
 @Entity
 public class Piece {
@@ -49,12 +50,7 @@ public class Piece {
   @JdbcTypeCode(SqlTypes.VARCHAR)
   private PieceState state;
 
-  private int stagesDone;
-  private int stagesTotal;
-  private @Nullable String currentStageCode;
-  private @Nullable String currentStageName;
-  private boolean currentStageBegun;
-  private boolean held;
+  @Embedded private Standing standing = new Standing();
   private Instant createdAt;
   private String createdBy;
 
@@ -134,11 +130,11 @@ public class Piece {
 
   /** Takes the last entry back; the reason is the signature's note. */
   public void undo(Signature by) {
+    refuseIfDone();
     StageEntry last = lastStanding().orElseThrow(() -> StageRefusal.nothingToUndo(null));
     if (!last.canBeUndone()) {
       throw StageRefusal.nothingToUndo(last);
     }
-    refuseIfDone();
     if (by.note().isEmpty()) {
       throw Refused.unacceptable("reason is missing: say why the entry is taken back.");
     }
@@ -151,15 +147,13 @@ public class Piece {
   /** Passes the piece; with a concession if it deviates from the drawing. */
   public void pass(boolean withConcession, Signature by) {
     refuseIfDone();
-    PieceStage inspect = inspectStage();
-    stages.stream()
-        .filter(stage -> stage.seq() < inspect.seq() && !stage.isFinished())
-        .findFirst()
-        .ifPresent(
-            open -> {
-              throw StageRefusal.inspectionTooEarly(open);
-            });
-    stages.stream().filter(s -> !s.isFinished()).forEach(s -> passStage(s, by));
+    PieceStage inspect =
+        order().inspection().orElseThrow(() -> StageRefusal.noSuchStage(this, "inspect"));
+    Optional<PieceStage> open = order().openBefore(inspect);
+    if (open.isPresent()) {
+      throw StageRefusal.inspectionTooEarly(open.get());
+    }
+    stages.stream().filter(stage -> !stage.isFinished()).forEach(stage -> stage.pass(by));
     state = withConcession ? PieceState.CONCESSION : PieceState.ACCEPTED;
     write(inspect, withConcession ? EntryAction.CONCEDE : EntryAction.ACCEPT, null, by);
   }
@@ -171,12 +165,16 @@ public class Piece {
     if (!from.isFinished()) {
       throw StageRefusal.nothingToRework(from);
     }
-    stages.stream().filter(s -> s.seq() >= from.seq()).forEach(PieceStage::redo);
+    order().from(from).forEach(PieceStage::redo);
     write(from, EntryAction.REWORK, null, by);
     return from;
   }
 
-  /** Ends the piece; {@code code} is the stage at which it was lost. */
+  /**
+   * Ends the piece. The log may lag behind the work, so any stage of the piece can be named.
+   *
+   * @param code the stage at which it was lost
+   */
   public PieceStage scrap(String code, Signature by) {
     refuseIfDone();
     PieceStage at = stage(code);
@@ -191,16 +189,15 @@ public class Piece {
    * @param seenVersion the version the person saw; null if the caller does not say
    */
   public void refuseIfStale(@Nullable Long seenVersion) {
-    if (seenVersion != null && seenVersion != version && !log.isEmpty()) {
-      throw StageRefusal.seenStale(this, log.get(log.size() - 1));
+    if (seenVersion != null && seenVersion != version) {
+      throw StageRefusal.seenStale(this, since(seenVersion));
     }
   }
 
-  private static void passStage(PieceStage stage, Signature by) {
-    if (!stage.isStarted()) {
-      stage.start(by);
-    }
-    stage.finish(by, null);
+  /** The log's lines since a version; each change of a piece writes exactly one. */
+  private List<StageEntry> since(long seenVersion) {
+    long fresh = Math.min(log.size(), Math.max(0, version - seenVersion));
+    return log.subList(log.size() - (int) fresh, log.size());
   }
 
   private PieceStage openStage(String code) {
@@ -209,9 +206,9 @@ public class Piece {
     if (wanted.isFinished()) {
       throw StageRefusal.alreadyFinished(wanted);
     }
-    PieceStage current = current().orElseThrow();
-    if (current != wanted) {
-      throw StageRefusal.earlierStageOpen(wanted, current);
+    Optional<PieceStage> earlier = order().openBefore(wanted);
+    if (earlier.isPresent()) {
+      throw StageRefusal.earlierStageOpen(wanted, earlier.get());
     }
     return wanted;
   }
@@ -222,24 +219,11 @@ public class Piece {
     }
   }
 
-  private PieceStage inspectStage() {
-    return stages.stream()
-        .filter(stage -> stage.kind() == StageKind.INSPECT)
-        .findFirst()
-        .orElseThrow(() -> StageRefusal.noSuchStage(this, "inspect"));
-  }
-
   private static @Nullable Double checkedHours(@Nullable Double hours) {
     if (hours != null && !(hours >= 0 && hours <= MOST_HOURS)) {
       throw Refused.unacceptable("hours is " + hours + "; it must be from 0 to 1000.");
     }
     return hours;
-  }
-
-  private Optional<StageEntry> lastStanding() {
-    return log.stream()
-        .filter(entry -> !entry.undone() && entry.action() != EntryAction.UNDO)
-        .reduce((first, second) -> second);
   }
 
   private void write(PieceStage stage, EntryAction action, @Nullable Double hours, Signature by) {
@@ -248,28 +232,44 @@ public class Piece {
   }
 
   private void takeStock() {
-    Optional<PieceStage> now = state == PieceState.IN_WORK ? current() : Optional.empty();
-    stagesDone = (int) stages.stream().filter(PieceStage::isFinished).count();
-    stagesTotal = stages.size();
-    currentStageCode = now.map(PieceStage::code).orElse(null);
-    currentStageName = now.map(PieceStage::name).orElse(null);
-    currentStageBegun = now.map(PieceStage::isStarted).orElse(false);
-    held = now.map(stage -> stage.isStarted() && stage.waitsForCheck()).orElse(false);
+    standing = Standing.of(order(), state == PieceState.IN_WORK);
   }
 
-  /** The first stage that is not finished. */
+  private StageOrder order() {
+    return new StageOrder(stages);
+  }
+
+  private Optional<StageEntry> lastStanding() {
+    return log.stream().filter(StageEntry::stands).reduce((first, second) -> second);
+  }
+
+  /** The entry that {@link #undo} would take back; empty if there is none. */
+  public Optional<StageEntry> undoable() {
+    return state == PieceState.IN_WORK
+        ? lastStanding().filter(StageEntry::canBeUndone)
+        : Optional.empty();
+  }
+
+  /** The first stage that is not finished; empty once the piece is passed. */
   public Optional<PieceStage> current() {
-    return stages.stream().filter(stage -> !stage.isFinished()).findFirst();
+    return order().current();
   }
 
   /**
    * @throws StageRefusal if the piece has no stage of that code
    */
   public PieceStage stage(String code) {
-    return stages.stream()
-        .filter(stage -> stage.code().equals(code))
-        .findFirst()
-        .orElseThrow(() -> StageRefusal.noSuchStage(this, code));
+    return order().withCode(code).orElseThrow(() -> StageRefusal.noSuchStage(this, code));
+  }
+
+  /** Hours logged on it, those before a rework included, those taken back left out. */
+  public double hoursSpent() {
+    return log.stream()
+        .filter(StageEntry::stands)
+        .map(StageEntry::hours)
+        .filter(Objects::nonNull)
+        .mapToDouble(Double::doubleValue)
+        .sum();
   }
 
   /** Part number and piece number, as people say it. */
@@ -302,29 +302,29 @@ public class Piece {
   }
 
   public int stagesDone() {
-    return stagesDone;
+    return standing.stagesDone();
   }
 
   public int stagesTotal() {
-    return stagesTotal;
+    return standing.stagesTotal();
   }
 
   public @Nullable String currentStageCode() {
-    return currentStageCode;
+    return standing.currentStageCode();
   }
 
   public @Nullable String currentStageName() {
-    return currentStageName;
+    return standing.currentStageName();
   }
 
   /** True while the current stage has been started and not finished. */
   public boolean currentStageBegun() {
-    return currentStageBegun;
+    return standing.currentStageBegun();
   }
 
   /** True while it stands at a hold point that waits for its check. */
   public boolean held() {
-    return held;
+    return standing.held();
   }
 
   public Instant createdAt() {

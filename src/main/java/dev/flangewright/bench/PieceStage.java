@@ -72,6 +72,14 @@ public class PieceStage {
     hours = hoursSpent;
   }
 
+  /** Finished by an inspection, begun or not. */
+  void pass(Signature by) {
+    if (!isStarted()) {
+      start(by);
+    }
+    finish(by, null);
+  }
+
   void undo(EntryAction action) {
     switch (action) {
       case START -> unstart();
@@ -116,7 +124,7 @@ public class PieceStage {
     return holdCheck != null;
   }
 
-  /** Begun, and stopped at its hold point until somebody does the check. */
+  /** A hold point, not finished, whose check is still to be done. */
   public boolean waitsForCheck() {
     return isHoldPoint() && checkedAt == null && !isFinished();
   }

@@ -1,5 +1,6 @@
 package dev.flangewright.bench;
 
+import dev.flangewright.people.Permission;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
@@ -66,11 +67,18 @@ public class StageEntry {
     this.undone = true;
   }
 
+  /** Neither taken back nor itself the taking back of another. */
+  boolean stands() {
+    return !undone && action != EntryAction.UNDO;
+  }
+
   boolean canBeUndone() {
-    return !undone
-        && (action == EntryAction.START
-            || action == EntryAction.CHECK
-            || action == EntryAction.FINISH);
+    return stands() && action.canBeUndone();
+  }
+
+  /** What a person must be allowed to do to take this entry back: what it took to make it. */
+  public Permission takenBackWith() {
+    return action == EntryAction.CHECK ? Permission.RELEASE_HOLD : Permission.LOG_WORK;
   }
 
   public int ordinal() {

@@ -1,6 +1,8 @@
 package dev.flangewright.bench;
 
 import dev.flangewright.people.Refused;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** What the route forbids, with the facts; this is the one place that makes the sentence. */
@@ -117,11 +119,17 @@ public class StageRefusal extends Refused {
         "\"%s\" has not been finished, so it cannot be sent back.".formatted(stage.name()));
   }
 
-  static StageRefusal seenStale(Piece piece, StageEntry last) {
+  static StageRefusal seenStale(Piece piece, List<StageEntry> meanwhile) {
+    String what = meanwhile.stream().map(StageRefusal::told).collect(Collectors.joining(", then "));
     return new StageRefusal(
         Rule.SEEN_STALE,
-        "%s has changed since you opened it: %s %s \"%s\". Your entry was not stored; look at the"
-                .formatted(piece.label(), last.who(), last.action().word(), last.stageName())
-            + " piece and log it again if it is still right.");
+        "%s has changed since you opened it%s. Your entry was not stored; look at the piece and log"
+                .formatted(piece.label(), what.isEmpty() ? "" : ": " + what)
+            + " it again if it is still right.");
+  }
+
+  private static String told(StageEntry entry) {
+    String what = "%s %s \"%s\"".formatted(entry.who(), entry.action().word(), entry.stageName());
+    return entry.undone() ? what + " (taken back)" : what;
   }
 }

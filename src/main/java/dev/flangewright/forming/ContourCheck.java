@@ -1,6 +1,10 @@
 package dev.flangewright.forming;
 
-import static dev.flangewright.forming.FormingException.Reason.*;
+import static dev.flangewright.forming.FormingException.Reason.CONTOUR_CROSSES_ITSELF;
+import static dev.flangewright.forming.FormingException.Reason.STATIONS_COINCIDE;
+import static dev.flangewright.forming.FormingException.Reason.STATION_NUMBERS;
+import static dev.flangewright.forming.FormingException.Reason.TOO_FEW_STATIONS;
+import static dev.flangewright.forming.FormingException.Reason.TOO_MANY_STATIONS;
 
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;

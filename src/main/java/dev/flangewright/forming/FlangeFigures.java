@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param contourLengthMm mould line
  * @param tangentLengthMm tangent line
  * @param peakEdgeStrain the strain of largest magnitude, signed
- * @param peakStation the number of the station that has it
+ * @param peakStation the number of the first station that has it
  * @param gatherMm edge to gather (positive) or to gain (negative) over the whole flange
  * @param takeOutMm the shrinking runs' part of it, never negative
  * @param putInMm the stretching runs' part of it, never negative: gatherMm = takeOutMm − putInMm
@@ -61,8 +61,7 @@ public record FlangeFigures(
         IntStream.range(0, contour.stations().size())
             .mapToObj(i -> StationFigures.of(contour, i, sheet, metal, edge))
             .toList();
-    var peak =
-        stations.stream().max(Comparator.comparingDouble(s -> Math.abs(s.edgeStrain()))).get();
+    var peak = peak(stations);
     double takeOut = alongMouldLine(stations, s -> Math.max(0, s.gatherDensity()));
     double putIn = alongMouldLine(stations, s -> Math.max(0, -s.gatherDensity()));
     return new FlangeFigures(
@@ -93,6 +92,18 @@ public record FlangeFigures(
       sum += mean * (here.arcMm() - before.arcMm());
     }
     return sum;
+  }
+
+  /**
+   * Stations that share the peak to six figures count as equal, so that rounding does not choose.
+   */
+  private static StationFigures peak(List<StationFigures> stations) {
+    double largest =
+        stations.stream().mapToDouble(s -> Math.abs(s.edgeStrain())).max().getAsDouble();
+    return stations.stream()
+        .filter(s -> Math.abs(s.edgeStrain()) >= largest * (1 - 1e-6))
+        .findFirst()
+        .get();
   }
 
   private static @Nullable Double peakSplit(List<StationFigures> stations) {

@@ -1,6 +1,7 @@
 package dev.flangewright.forming;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -27,7 +28,7 @@ final class RunSplit {
     this.spans = spans;
     this.kinds = new FlangeKind[stations];
     for (var span : spans) {
-      java.util.Arrays.fill(kinds, span.first, span.last + 1, span.kind);
+      Arrays.fill(kinds, span.first, span.last + 1, span.kind);
     }
   }
 

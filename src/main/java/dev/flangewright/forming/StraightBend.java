@@ -12,8 +12,8 @@ package dev.flangewright.forming;
  * </pre>
  *
  * <p>Valid for 0 &lt; θ &lt; 165° and W ≥ SB, dimensions always to the mould line. Neglected: the
- * shift of the neutral surface in tight bends (Ri &lt; 2t), where the true allowance is up to some
- * per cent of BA shorter, so the blank errs on the long side, which can be trimmed.
+ * shift of the neutral surface in tight bends (Ri &lt; 2t), where the true allowance is up to
+ * 0.12·θ·t shorter, so the blank errs on the long side, which can be trimmed.
  *
  * <p>Source: FAA-H-8083-31, Aviation Maintenance Technician Handbook, Airframe vol. 1, ch. 4,
  * setback and bend allowance; setback factor tan(θ/2) also AC 43.13-1B, ch. 4, table 4-7.

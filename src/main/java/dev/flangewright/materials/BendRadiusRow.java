@@ -1,7 +1,7 @@
 package dev.flangewright.materials;
 
 /** A row of the shipped minimum bend radii: radius over thickness at one thickness (mm). */
-record BendRadiusRow(
+public record BendRadiusRow(
     String alloy,
     String temper,
     double thkMm,

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
@@ -35,6 +36,34 @@ public class MaterialLibrary {
         .distinct()
         .sorted()
         .toList();
+  }
+
+  /** Every alloy that a table names. */
+  public List<String> alloys() {
+    return Stream.concat(
+            tables().materials().stream().map(MaterialRow::alloy),
+            tables().radii().stream().map(BendRadiusRow::alloy))
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  /** The rows of an alloy in the table of metals; of all alloys if the name is empty. */
+  public List<MaterialRow> materials(String alloy) {
+    return tables().materials().stream().filter(row -> isOf(alloy, row.alloy())).toList();
+  }
+
+  /** The rows of an alloy in the tables of bend radii; of all alloys if the name is empty. */
+  public List<BendRadiusRow> bendRadii(String alloy) {
+    return tables().radii().stream().filter(row -> isOf(alloy, row.alloy())).toList();
+  }
+
+  public List<Gauge> gauges() {
+    return tables().gauges();
+  }
+
+  private static boolean isOf(String asked, String alloy) {
+    return asked.isEmpty() || asked.equalsIgnoreCase(alloy);
   }
 
   /**
@@ -87,8 +116,8 @@ public class MaterialLibrary {
               .query(MaterialRow.class)
               .list(),
           jdbc.sql(
-                  "select alloy, temper, thk_mm, r_over_t_low as r_over_tlow, r_over_t_high as"
-                      + " r_over_thigh, source, known_by from bend_radius order by id")
+                  "select alloy, temper, thk_mm, r_over_t_low, r_over_t_high, source, known_by"
+                      + " from bend_radius order by id")
               .query(BendRadiusRow.class)
               .list(),
           jdbc.sql("select system, number, mm, source, known_by from gauge order by id")

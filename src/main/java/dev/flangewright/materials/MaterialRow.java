@@ -3,7 +3,7 @@ package dev.flangewright.materials;
 import org.jspecify.annotations.Nullable;
 
 /** A row of the shipped table of alloys and tempers; stresses in MPa, thickness in mm. */
-record MaterialRow(
+public record MaterialRow(
     String alloy,
     String temper,
     String form,

@@ -45,6 +45,22 @@ public class FirstRun {
     return !over;
   }
 
+  /**
+   * Does the work of the first run; two people who send the form at once take turns, and the second
+   * is refused.
+   *
+   * @throws Refused if there is an account already, or the token is another one
+   */
+  public synchronized void once(String offered, Runnable work) {
+    if (!isOpen()) {
+      throw Refused.conflict("There is an account already. Sign in with it.");
+    }
+    if (!hasToken(offered)) {
+      throw Refused.unacceptable("This is not the token in the start-up log.");
+    }
+    work.run();
+  }
+
   /** Compares in constant time. */
   public boolean hasToken(String offered) {
     return MessageDigest.isEqual(

@@ -2,6 +2,8 @@ package dev.flangewright.people;
 
 import java.time.Clock;
 import java.util.List;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -13,11 +15,14 @@ public class KeepAccounts {
 
   private final Accounts accounts;
   private final PasswordEncoder passwords;
+  private final ApplicationEventPublisher events;
   private final Clock clock;
 
-  KeepAccounts(Accounts accounts, PasswordEncoder passwords, Clock clock) {
+  KeepAccounts(
+      Accounts accounts, PasswordEncoder passwords, ApplicationEventPublisher events, Clock clock) {
     this.accounts = accounts;
     this.passwords = passwords;
+    this.events = events;
     this.clock = clock;
   }
 
@@ -41,11 +46,11 @@ public class KeepAccounts {
   }
 
   /** Makes the demo scenario's accounts; refused once there is any account. */
-  public void invented(List<Role> roles, String passwordPrefix) {
+  public void invented() {
     if (!nobodyYet()) {
       throw Refused.conflict("Demo accounts are made only where there is no account yet.");
     }
-    roles.forEach(role -> make(role.word(), role, passwordPrefix + role.word()));
+    InventedAccount.all().forEach(one -> make(one.name(), one.role(), one.password()));
   }
 
   @MayManagePeople
@@ -60,11 +65,26 @@ public class KeepAccounts {
       refuseLosingTheLastLead(account);
     }
     account.becomes(role);
+    accessChanged(account);
   }
 
   @MayManagePeople
   public void setPassword(long id, String password) {
-    find(id).takesPassword(passwords.encode(Passwords.acceptable(password)));
+    takePassword(find(id), password);
+  }
+
+  /**
+   * Gives whoever is signed in a new password, and signs them out everywhere.
+   *
+   * @throws Refused if the old password is not theirs or the new one cannot be taken
+   */
+  @PreAuthorize("isAuthenticated()")
+  public void changeOwnPassword(String old, String password) {
+    Account self = accounts.findByUsername(SignedIn.name()).orElseThrow();
+    if (!passwords.matches(old, self.passwordHash())) {
+      throw Refused.unacceptable("The old password is not right.");
+    }
+    takePassword(self, password);
   }
 
   @MayManagePeople
@@ -74,6 +94,16 @@ public class KeepAccounts {
       refuseLosingTheLastLead(account);
     }
     account.isEnabled(enabled);
+    accessChanged(account);
+  }
+
+  private void takePassword(Account account, String password) {
+    account.takesPassword(passwords.encode(Passwords.acceptable(password)));
+    accessChanged(account);
+  }
+
+  private void accessChanged(Account account) {
+    events.publishEvent(new AccessChanged(account.username()));
   }
 
   private void make(String username, Role role, String password) {

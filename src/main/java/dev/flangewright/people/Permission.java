@@ -3,15 +3,26 @@ package dev.flangewright.people;
 /** One thing that a role may do. Reading is open to every account. */
 public enum Permission {
   /** Make and change builds, frames, parts, flanges, contours and the route; import files. */
-  EDIT_REGISTER,
+  EDIT_REGISTER("edit the register and import files"),
   /** Begin a piece; start and finish its stages; undo the last entry. */
-  LOG_WORK,
+  LOG_WORK("log work on pieces"),
   /** Do the named check of a hold point. */
-  RELEASE_HOLD,
+  RELEASE_HOLD("do the check of a hold point"),
   /** Scrap a piece. */
-  SCRAP,
+  SCRAP("scrap a piece"),
   /** Accept a piece, send it back for rework, or accept it with a concession. */
-  INSPECT,
+  INSPECT("accept a piece or send it back"),
   /** Make, change and disable accounts. */
-  MANAGE_PEOPLE
+  MANAGE_PEOPLE("manage accounts");
+
+  private final String words;
+
+  Permission(String words) {
+    this.words = words;
+  }
+
+  /** What it lets one do, as it follows "may". */
+  public String words() {
+    return words;
+  }
 }

@@ -2,6 +2,7 @@ package dev.flangewright.people;
 
 import java.util.EnumSet;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What an account is for, and with it what its holder may do. */
 public enum Role {
@@ -23,6 +24,15 @@ public enum Role {
   /** The word for this role on pages. */
   public String word() {
     return word;
+  }
+
+  /** What it may do, as a sentence for pages. */
+  public String mayInWords() {
+    return permissions.isEmpty()
+        ? "May read."
+        : permissions.stream()
+            .map(Permission::words)
+            .collect(Collectors.joining("; ", "May ", "."));
   }
 
   public Set<Permission> permissions() {

@@ -4,7 +4,6 @@ import java.util.Map;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
-import org.springframework.security.config.Customizer;
 import org.springframework.security.config.annotation.method.configuration.EnableMethodSecurity;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
@@ -32,10 +31,12 @@ class SignInRules {
   /** The HTTP API: no session and no cookie, so no forged form can ride on one. */
   @Bean
   @Order(1)
-  SecurityFilterChain apiRules(HttpSecurity http) {
+  SecurityFilterChain apiRules(HttpSecurity http, ApiDoor door) {
     return http.securityMatcher("/api/**")
         .authorizeHttpRequests(all -> all.anyRequest().authenticated())
-        .httpBasic(Customizer.withDefaults())
+        .httpBasic(basic -> basic.authenticationEntryPoint(door))
+        .exceptionHandling(
+            refusals -> refusals.authenticationEntryPoint(door).accessDeniedHandler(door))
         .csrf(csrf -> csrf.disable())
         .addFilterBefore(
             new CrossSiteRefusal(),

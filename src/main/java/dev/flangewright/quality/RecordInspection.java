@@ -41,7 +41,7 @@ public class RecordInspection {
     if (finding.outcome() != Outcome.SCRAP && !SignedIn.may(Permission.INSPECT)) {
       throw new AccessDeniedException("Only an inspector or the lead can pass or send back");
     }
-    Piece piece = pieces.findById(pieceId).orElseThrow(() -> Refused.unknown("piece", pieceId));
+    Piece piece = pieces.findToChange(pieceId).orElseThrow(() -> Refused.unknown("piece", pieceId));
     piece.refuseIfStale(finding.seenVersion());
     Signature by = new Signature(SignedIn.name(), clock.instant(), finding.note());
     return inspections.save(decide(piece, finding, by));
@@ -79,6 +79,7 @@ public class RecordInspection {
     }
     return causes
         .findByCode(code)
+        .filter(cause -> !cause.retired())
         .orElseThrow(() -> Refused.unacceptable("cause \"" + code + "\" is not in the list."));
   }
 }

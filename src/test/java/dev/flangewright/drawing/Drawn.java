@@ -17,7 +17,7 @@ import org.xml.sax.InputSource;
 public final class Drawn {
 
   private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d{1,2})?");
-  private static final Pattern COORDINATES = Pattern.compile("[MLZ \\d.-]*");
+  private static final Pattern COORDINATES = Pattern.compile("[MLHVZ \\d.-]*");
 
   private final List<Element> elements = new ArrayList<>();
 

@@ -33,6 +33,7 @@ class FlangeFiguresTest {
     assertThat(shrink.gatherMm())
         .isCloseTo(section.gatherMmPerMetre() * tangent / 1000, withinPercentage(1e-6));
     assertThat(shrink.peakEdgeStrain()).isCloseTo(section.edgeStrain(), withinPercentage(1e-6));
+    assertThat(shrink.peakStation()).isEqualTo(1);
     assertThat(shrink.takeOutMm()).isEqualTo(shrink.gatherMm());
     assertThat(shrink.putInMm()).isZero();
   }

@@ -1,7 +1,6 @@
 package dev.flangewright.people.web;
 
-import dev.flangewright.people.Role;
-import java.util.List;
+import dev.flangewright.people.InventedAccount;
 import org.springframework.core.env.Environment;
 import org.springframework.core.env.Profiles;
 import org.springframework.stereotype.Controller;
@@ -21,7 +20,7 @@ class SignInController {
   @GetMapping("/sign-in")
   String signIn(Model model) {
     if (demo) {
-      model.addAttribute("demoAccounts", List.of(Role.values()));
+      model.addAttribute("demoAccounts", InventedAccount.all());
     }
     return "people/sign-in";
   }

@@ -1,0 +1,40 @@
+package dev.flangewright.bench;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One thing to be done next, with why it stands where it does.
+ *
+ * @param pieceId the piece in work; null where a new piece is to be begun
+ * @param pieceNumber the number of that piece, or of the one to be begun
+ * @param stageName the stage to be done
+ * @param sentence what to do: {@code "Finish first flange in passes on TW-F07-S3L piece 1"}
+ * @param reasons in plain words, the weightiest first
+ */
+public record NextJob(
+    long partId,
+    String partNumber,
+    @Nullable Long pieceId,
+    int pieceNumber,
+    String stageName,
+    String sentence,
+    List<String> reasons,
+    Kind kind) {
+
+  /** What sort of job it is for the person who asks. */
+  public enum Kind {
+    /** Do the check of a hold point. */
+    CHECK,
+    /** Inspect a piece that has come to its inspection. */
+    INSPECT,
+    /** Start or finish the open stage of a piece. */
+    CARRY_ON,
+    /** Begin a piece, the first of its part or after a scrapped one. */
+    BEGIN,
+    /** Nothing to do here: somebody else has to check or inspect first. */
+    WAIT,
+    /** Cannot be begun: the part has no figures to cut a blank by. */
+    NOT_READY
+  }
+}

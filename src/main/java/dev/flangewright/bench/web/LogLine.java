@@ -1,0 +1,21 @@
+package dev.flangewright.bench.web;
+
+import dev.flangewright.bench.Hours;
+import dev.flangewright.bench.LogTime;
+import dev.flangewright.bench.StageEntry;
+import java.time.Instant;
+
+/** A line of a piece's log. */
+record LogLine(String when, String who, String what, String hours, String note, boolean undone) {
+
+  static LogLine of(StageEntry entry, Instant now) {
+    Double hours = entry.hours();
+    return new LogLine(
+        LogTime.of(entry.doneAt(), now),
+        entry.who(),
+        entry.action().word() + " \"" + entry.stageName() + "\"",
+        hours == null ? "" : Hours.inWords(hours),
+        entry.note(),
+        entry.undone());
+  }
+}

@@ -1,0 +1,60 @@
+package dev.flangewright.bench.web;
+
+import dev.flangewright.bench.BeginPiece;
+import dev.flangewright.bench.Pieces;
+import dev.flangewright.parts.Parts;
+import dev.flangewright.people.Refused;
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import org.springframework.http.ResponseEntity;
+import org.springframework.transaction.annotation.Transactional;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+import org.springframework.web.util.UriComponentsBuilder;
+
+/** A part and its pieces over HTTP. */
+@RestController
+@RequestMapping("/api/v1/parts/{id}")
+class PartPiecesApi {
+
+  private final Parts parts;
+  private final Pieces pieces;
+  private final BeginPiece begin;
+  private final ReadPiece read;
+
+  PartPiecesApi(Parts parts, Pieces pieces, BeginPiece begin, ReadPiece read) {
+    this.parts = parts;
+    this.pieces = pieces;
+    this.begin = begin;
+    this.read = read;
+  }
+
+  @GetMapping
+  @Transactional(readOnly = true)
+  @Operation(
+      summary = "Read a part with its flanges and pieces",
+      description = "As drawn; its figures stand under /parts/{id}/forming.")
+  @Tag(name = "Parts")
+  PartAnswer part(@PathVariable long id) {
+    return parts
+        .whole(id)
+        .map(part -> PartAnswer.of(part, pieces.findByPartIdOrderByNumber(id)))
+        .orElseThrow(() -> Refused.unknown("part", id));
+  }
+
+  @PostMapping("/pieces")
+  @Operation(
+      summary = "Begin the next piece of a part",
+      description =
+          "It takes a copy of the build's route. Refused while another piece of the part is in"
+              + " work. Needs an account that logs work.")
+  @Tag(name = "Pieces")
+  ResponseEntity<PieceAnswer> begin(@PathVariable long id, UriComponentsBuilder here) {
+    long piece = begin.of(id).id();
+    return ResponseEntity.created(here.path("/api/v1/pieces/{piece}").buildAndExpand(piece).toUri())
+        .body(read.of(piece));
+  }
+}

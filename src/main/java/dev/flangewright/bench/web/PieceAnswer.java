@@ -1,0 +1,44 @@
+package dev.flangewright.bench.web;
+
+import dev.flangewright.bench.Piece;
+import dev.flangewright.bench.PieceState;
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.time.Instant;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** A piece with its stages and its log. */
+record PieceAnswer(
+    long id,
+    @Schema(description = "Send it back with an entry, to be told if somebody else was quicker.")
+        long pieceVersion,
+    long buildId,
+    long partId,
+    String partNumber,
+    @Schema(description = "Counted from 1 for each part.") int number,
+    PieceState state,
+    @Schema(description = "Stands at a hold point whose check is not done.") boolean held,
+    @Schema(description = "Code of the first stage not finished; null when the piece is done.")
+        @Nullable String currentStage,
+    Instant createdAt,
+    String createdBy,
+    @Schema(description = "In the order of the route.") List<StageAnswer> stages,
+    @Schema(description = "Oldest first.") List<EntryAnswer> log) {
+
+  static PieceAnswer of(Piece piece) {
+    return new PieceAnswer(
+        piece.id(),
+        piece.version(),
+        piece.buildId(),
+        piece.part().id(),
+        piece.part().partNumber(),
+        piece.number(),
+        piece.state(),
+        piece.held(),
+        piece.currentStageCode(),
+        piece.createdAt(),
+        piece.createdBy(),
+        piece.stages().stream().map(StageAnswer::of).toList(),
+        piece.log().stream().map(EntryAnswer::of).toList());
+  }
+}

@@ -1,0 +1,83 @@
+package dev.flangewright.bench.web;
+
+import dev.flangewright.bench.LogStage;
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.validation.Valid;
+import org.jspecify.annotations.Nullable;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Pieces and their stages over HTTP. */
+@RestController
+@RequestMapping("/api/v1/pieces/{id}")
+@Tag(name = "Pieces")
+class PiecesApi {
+
+  private final LogStage log;
+  private final ReadPiece read;
+
+  PiecesApi(LogStage log, ReadPiece read) {
+    this.log = log;
+    this.read = read;
+  }
+
+  @GetMapping
+  @Operation(summary = "Read a piece with its stages and its log")
+  PieceAnswer piece(@PathVariable long id) {
+    return read.of(id);
+  }
+
+  @PostMapping("/stages/{code}/start")
+  @Operation(
+      summary = "Start a stage",
+      description = "Every stage before it must be finished. Needs an account that logs work.")
+  PieceAnswer start(
+      @PathVariable long id,
+      @PathVariable String code,
+      @RequestBody(required = false) @Nullable StageWork body) {
+    StageWork said = StageWork.of(body);
+    log.start(id, code, said.pieceVersion(), said.noteOrNone());
+    return read.of(id);
+  }
+
+  @PostMapping("/stages/{code}/check")
+  @Operation(
+      summary = "Record the check of a hold point",
+      description = "Needs an account that releases holds: an inspector or the lead.")
+  PieceAnswer check(
+      @PathVariable long id,
+      @PathVariable String code,
+      @RequestBody(required = false) @Nullable StageWork body) {
+    StageWork said = StageWork.of(body);
+    log.check(id, code, said.pieceVersion(), said.noteOrNone());
+    return read.of(id);
+  }
+
+  @PostMapping("/stages/{code}/finish")
+  @Operation(
+      summary = "Finish a stage",
+      description =
+          "A hold point is refused until its check is done. Needs an account that logs work.")
+  PieceAnswer finish(
+      @PathVariable long id,
+      @PathVariable String code,
+      @RequestBody(required = false) @Nullable StageWork body) {
+    StageWork said = StageWork.of(body);
+    log.finish(id, code, said.hours(), said.pieceVersion(), said.noteOrNone());
+    return read.of(id);
+  }
+
+  @PostMapping("/undo")
+  @Operation(
+      summary = "Take the last entry back",
+      description = "The log keeps both lines. Needs an account that logs work.")
+  PieceAnswer undo(@PathVariable long id, @Valid @RequestBody UndoRequest request) {
+    log.undo(id, request.pieceVersion(), request.reason());
+    return read.of(id);
+  }
+}

@@ -1,0 +1,25 @@
+package dev.flangewright.bench.web;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import org.jspecify.annotations.Nullable;
+
+/** What may be said with an entry; everything may be left out. */
+record StageWork(
+    @Schema(
+            description = "Hours spent, 0 to 1000; they are logged when the stage is finished.",
+            example = "1.5")
+        @Nullable Double hours,
+    @Schema(description = "At most 2000 characters.") @Nullable String note,
+    @Schema(description = "The version of the piece that you saw; a later one is refused (409).")
+        @Nullable Long pieceVersion) {
+
+  static final StageWork NOTHING_SAID = new StageWork(null, null, null);
+
+  static StageWork of(@Nullable StageWork body) {
+    return body == null ? NOTHING_SAID : body;
+  }
+
+  String noteOrNone() {
+    return note == null ? "" : note;
+  }
+}

@@ -1,0 +1,5 @@
+/** The page of the shipped tables. */
+@NullMarked
+package dev.flangewright.materials.web;
+
+import org.jspecify.annotations.NullMarked;

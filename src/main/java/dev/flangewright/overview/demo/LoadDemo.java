@@ -1,0 +1,64 @@
+package dev.flangewright.overview.demo;
+
+import dev.flangewright.bench.RouteStages;
+import dev.flangewright.parts.Build;
+import dev.flangewright.parts.MakeBuild;
+import dev.flangewright.parts.exchange.ImportRegister;
+import dev.flangewright.parts.exchange.Progress;
+import dev.flangewright.parts.exchange.RegisterFiles;
+import dev.flangewright.people.MayEditRegister;
+import dev.flangewright.people.ShopClock;
+import java.util.List;
+import org.springframework.core.io.ClassPathResource;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Makes the demo build: imports its invented register and tells its invented history. */
+@Service
+public class LoadDemo {
+
+  /** What the build is called. */
+  public static final String NAME = "Tidewing";
+
+  private static final String NOTE =
+      "Invented: there is no flying boat Tidewing, and nobody did this work.";
+
+  private final MakeBuild makeBuild;
+  private final ImportRegister importRegister;
+  private final RouteStages routes;
+  private final TellHistory history;
+  private final ShopClock clock;
+
+  LoadDemo(
+      MakeBuild makeBuild,
+      ImportRegister importRegister,
+      RouteStages routes,
+      TellHistory history,
+      ShopClock clock) {
+    this.makeBuild = makeBuild;
+    this.importRegister = importRegister;
+    this.routes = routes;
+    this.history = history;
+    this.clock = clock;
+  }
+
+  /**
+   * Loads everything, or nothing.
+   *
+   * @return the id of the build
+   * @throws dev.flangewright.people.Refused if there is a build of that name already
+   */
+  @MayEditRegister
+  @Transactional
+  public long load() {
+    Build build = makeBuild.named(NAME, NOTE);
+    long id = build.id();
+    RegisterFiles files =
+        new RegisterFiles(
+            new ClassPathResource("demo/register.csv"), new ClassPathResource("demo/contours.csv"));
+    importRegister.apply(id, files, Progress.UNSEEN);
+    List<Act> acts = DemoHistory.acts(routes.findByBuildIdOrderBySeq(id), clock.instant());
+    history.of(id, acts);
+    return id;
+  }
+}

@@ -1,0 +1,60 @@
+package dev.flangewright.parts.exchange;
+
+import dev.flangewright.materials.Thickness;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.springframework.core.io.Resource;
+
+/**
+ * Both files read and each checked by itself; what they mean for a build is not known yet.
+ *
+ * @param notices what the reader should know though nothing is wrong
+ */
+record FilesRead(
+    CsvRead registerRead,
+    RegisterInFile register,
+    CsvRead contoursRead,
+    ContoursInFile contours,
+    Problems problems,
+    List<String> notices) {
+
+  static FilesRead of(
+      RegisterFiles files, Function<String, Optional<Thickness>> thicknesses, Progress progress) {
+    Problems problems = new Problems();
+    RegisterInFile register = new RegisterInFile(problems, thicknesses);
+    ContoursInFile contours = new ContoursInFile(problems);
+    CsvRead ofRegister = CsvRead.NOTHING;
+    CsvRead ofContours = CsvRead.NOTHING;
+    Resource registerFile = files.register();
+    if (registerFile != null) {
+      ofRegister = new CsvReader(CsvFile.REGISTER, problems, progress).read(registerFile, register);
+    }
+    Resource contoursFile = files.contours();
+    if (contoursFile != null) {
+      ofContours = new CsvReader(CsvFile.CONTOURS, problems, progress).read(contoursFile, contours);
+    }
+    contours.end();
+    List<String> notices = new ArrayList<>();
+    styleNotice(CsvFile.REGISTER, ofRegister, notices);
+    styleNotice(CsvFile.CONTOURS, ofContours, notices);
+    if (contours.scattered() > 0) {
+      notices.add(
+          "In contours.csv the rows of some flanges do not stand together; an export writes each"
+              + " flange in one piece.");
+    }
+    return new FilesRead(ofRegister, register, ofContours, contours, problems, notices);
+  }
+
+  private static void styleNotice(CsvFile file, CsvRead read, List<String> notices) {
+    if (read.oddLine() > 0) {
+      notices.add(
+          file.fileName()
+              + " is not written in one style (line ends, quotation marks, empty lines; first seen"
+              + " on line "
+              + read.oddLine()
+              + "); an export writes it in one.");
+    }
+  }
+}

@@ -1,0 +1,5 @@
+/** Pages of import and export. */
+@NullMarked
+package dev.flangewright.parts.exchange.web;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,136 @@
+package dev.flangewright.parts.web;
+
+import dev.flangewright.forming.FlangeFigures;
+import dev.flangewright.forming.Formula;
+import dev.flangewright.forming.SplitLimit;
+import dev.flangewright.forming.StationFigures;
+import dev.flangewright.parts.Flange;
+import dev.flangewright.parts.PartFigures;
+import dev.flangewright.parts.drawing.StrainGraph;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A flange on the part sheet.
+ *
+ * @param graph trusted SVG of the strain along its edge
+ * @param trim what trimming to the finished width first would do; empty where the widths are one
+ */
+record FlangeFiguresView(
+    Flange flange,
+    String graph,
+    List<FigureRow> blank,
+    List<FigureRow> demand,
+    List<EdgeRow> edges,
+    String trim,
+    List<StationRow> stations) {
+
+  static FlangeFiguresView of(PartFigures part, PartFigures.OfFlange figured) {
+    Flange flange = figured.flange();
+    FlangeFigures working = figured.working();
+    return new FlangeFiguresView(
+        flange,
+        StrainGraph.of("strain-" + flange.id(), flange.part().partNumber(), part, figured),
+        blank(working),
+        demand(
+            working,
+            SplitLimit.strain(part.metalValues(), flange.edgeCondition()),
+            flange.edgeCondition().label()),
+        EdgeRow.of(working, part.metalValues(), flange.edgeCondition()),
+        trim(figured),
+        working.stations().stream().map(StationRow::of).toList());
+  }
+
+  private static List<FigureRow> blank(FlangeFigures working) {
+    return List.of(
+        FigureRow.of("Contour length", Figure.mm(working.contourLengthMm(), 1), Formula.ARC_LENGTH)
+            .noting("along the mould line"),
+        FigureRow.of("Setback", range(working, StationFigures::setbackMm, 2, "mm"), Formula.SETBACK)
+            .noting("mould line to tangent line"),
+        FigureRow.of(
+            "Bend allowance",
+            range(working, StationFigures::bendAllowanceMm, 2, "mm"),
+            Formula.BEND_ALLOWANCE),
+        FigureRow.of(
+                "Blank beyond the tangent line",
+                range(working, StationFigures::blankBeyondTangentMm, 2, "mm"),
+                Formula.DEVELOPMENT)
+            .noting("station by station below"),
+        FigureRow.of(
+            "A straight flange would need",
+            range(working, s -> s.section().straightBlankMm(), 2, "mm"),
+            Formula.STRAIGHT_BLANK),
+        FigureRow.of(
+                "Block angle",
+                range(working, StationFigures::blockAngleDeg, 1, "°"),
+                Formula.BLOCK_ANGLE)
+            .noting("opens to the drawn angle when released"));
+  }
+
+  private static List<FigureRow> demand(
+      FlangeFigures working, @Nullable Double splitLimit, String edge) {
+    List<FigureRow> rows = new ArrayList<>();
+    rows.add(
+        FigureRow.of(
+                "Peak edge strain",
+                Figure.percent(working.peakEdgeStrain(), 2),
+                Formula.DEVELOPMENT)
+            .noting("at station " + working.peakStation()));
+    if (working.takeOutMm() > 0) {
+      rows.add(FigureRow.of("Edge to gather", Figure.mm(working.takeOutMm(), 1), Formula.SUMS));
+    }
+    if (working.putInMm() > 0) {
+      rows.add(FigureRow.of("Edge to gain", Figure.mm(working.putInMm(), 1), Formula.SUMS));
+    }
+    rows.add(
+        FigureRow.of(
+            "Edge thickness",
+            range(working, StationFigures::edgeThicknessMm, 3, "mm"),
+            Formula.EDGE_THICKNESS));
+    if (working.takeOutMm() > 0) {
+      rows.add(
+          FigureRow.of("Ruffle ratio", Figure.of(working.peakRuffleRatio(), 1, ""), Formula.RUFFLE)
+              .noting(
+                  working.peakRuffleRatio() < 1
+                      ? "below 1: the edge goes down unaided"
+                      : "above 1: every pass must shrink"));
+    }
+    rows.add(
+        FigureRow.of("Passes", Figure.of((double) working.passes(), 0, ""), Formula.PASSES)
+            .noting("strain a pass is a shop default"));
+    if (working.putInMm() > 0) {
+      rows.add(
+          FigureRow.of("Split limit", Figure.percent(splitLimit, 2), Formula.SPLIT)
+              .noting("edge " + edge));
+      rows.add(
+          FigureRow.of(
+              "Used of the split limit",
+              Figure.percent(working.peakSplitUtilisation(), 0),
+              Formula.SPLIT));
+    }
+    return rows;
+  }
+
+  private static String trim(PartFigures.OfFlange figured) {
+    double carried = Math.abs(figured.working().peakEdgeStrain());
+    double trimmed = Math.abs(figured.finished().peakEdgeStrain());
+    String now = Figure.percent(carried, 1).toString();
+    String then = Figure.percent(trimmed, 1).toString();
+    return now.equals(then)
+        ? ""
+        : "Trimmed to %s mm first, the edge needs %s instead of %s."
+            .formatted(figured.flange().drawn().finishedWidthMm(), then, now);
+  }
+
+  private static Figure range(
+      FlangeFigures figures,
+      Function<StationFigures, @Nullable Double> figure,
+      int decimals,
+      String unit) {
+    List<@Nullable Double> values = new ArrayList<>();
+    figures.stations().forEach(station -> values.add(figure.apply(station)));
+    return Figure.range(values, decimals, unit);
+  }
+}

@@ -1,0 +1,53 @@
+package dev.flangewright.parts.web;
+
+import dev.flangewright.forming.EdgeCondition;
+import dev.flangewright.forming.FlangeKind;
+import dev.flangewright.parts.Frame;
+import dev.flangewright.parts.Frames;
+import dev.flangewright.parts.Hand;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.springframework.stereotype.Component;
+
+/** What the forms of the register offer to choose from: value to words, in order of showing. */
+@Component
+class PartChoices {
+
+  static final Map<String, String> HANDS = of(Arrays.stream(Hand.values()), Hand::word, Hand::word);
+
+  static final Map<String, String> KINDS =
+      of(Arrays.stream(FlangeKind.values()), FlangeKind::label, FlangeKind::label);
+
+  /** Each with the factor by which it lowers the split limit. */
+  static final Map<String, String> EDGES =
+      of(
+          Arrays.stream(EdgeCondition.values()),
+          EdgeCondition::name,
+          edge -> String.format(Locale.ROOT, "%s (factor %.2f)", edge.label(), edge.factor()));
+
+  private final Frames frames;
+
+  PartChoices(Frames frames) {
+    this.frames = frames;
+  }
+
+  /** The frames of a build by their position along the hull. */
+  Map<String, String> frames(long buildId) {
+    return of(
+        frames.findByBuildId(buildId).stream()
+            .sorted(Comparator.comparingDouble(frame -> frame.positionMm().value())),
+        Frame::code,
+        frame -> frame.code() + ", at " + frame.positionMm() + " mm");
+  }
+
+  private static <T> Map<String, String> of(
+      Stream<T> things, Function<T, String> value, Function<T, String> words) {
+    return things.collect(Collectors.toMap(value, words, (one, other) -> one, LinkedHashMap::new));
+  }
+}

@@ -1,0 +1,90 @@
+package dev.flangewright.parts.web;
+
+import dev.flangewright.forming.BendRadiusCheck;
+import dev.flangewright.forming.Formula;
+import dev.flangewright.forming.PartDevelopment;
+import dev.flangewright.forming.Springback;
+import dev.flangewright.materials.Sourced;
+import dev.flangewright.parts.Part;
+import dev.flangewright.parts.PartFigures;
+import dev.flangewright.parts.drawing.SegmentDrawing;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The figures of a part as its sheet shows them.
+ *
+ * @param verdict the answer to the page's question
+ * @param drawing trusted SVG of the part, empty without a contour
+ * @param outlineProblem what is wrong with the developed outline; null when nothing is
+ */
+record PartSheetView(
+    String verdict,
+    String drawing,
+    List<FlangeFiguresView> flanges,
+    List<FigureRow> bend,
+    List<FigureRow> blank,
+    boolean closedByChord,
+    @Nullable String outlineProblem,
+    List<MetalRow> metal) {
+
+  static PartSheetView of(Part part, PartFigures figures) {
+    PartDevelopment blank = figures.development();
+    return new PartSheetView(
+        Verdict.of(figures),
+        SegmentDrawing.of("segment", part.partNumber(), figures),
+        figures.flanges().stream().map(one -> FlangeFiguresView.of(figures, one)).toList(),
+        bend(figures),
+        blank == null ? List.of() : blank(figures, blank),
+        blank != null && blank.closedByChord(),
+        blank == null ? null : blank.problem(),
+        MetalRow.of(figures.metal()));
+  }
+
+  private static List<FigureRow> bend(PartFigures figures) {
+    Sourced least = figures.metal().minBendRadiusMm();
+    BendRadiusCheck check = BendRadiusCheck.of(figures.sheet(), figures.metalValues());
+    Double block = Springback.blockRadiusMm(figures.sheet(), figures.metalValues());
+    List<FigureRow> rows = new ArrayList<>();
+    rows.add(
+        FigureRow.of("Thickness", Figure.mm(figures.thickness().mm(), 3), null)
+            .noting("written " + figures.thickness().written()));
+    rows.add(
+        FigureRow.of(
+            "Inside bend radius", Figure.mm(figures.sheet().insideBendRadiusMm(), 2), null));
+    rows.add(
+        FigureRow.of(
+                "Smallest the tables allow",
+                Figure.mm(check == null ? null : check.minBendRadiusMm(), 2),
+                Formula.BEND_RADIUS)
+            .noting(least == null ? "no table has this metal" : source(least)));
+    if (check != null) {
+      rows.add(
+          FigureRow.of("Used of it", Figure.percent(check.utilisation(), 0), Formula.BEND_RADIUS)
+              .noting(check.isWideEnough() ? "wide enough" : "tighter than the tables allow"));
+    }
+    rows.add(
+        FigureRow.of("Block radius", Figure.mm(block, 2), Formula.SPRINGBACK)
+            .noting("a hand-formed flange springs back more: prove it on a trial piece"));
+    return rows;
+  }
+
+  private static String source(Sourced least) {
+    return least.fromMemory() ? least.source() + ", from memory" : least.source();
+  }
+
+  private static List<FigureRow> blank(PartFigures figures, PartDevelopment blank) {
+    var box = blank.bounds();
+    double length = Math.max(box.widthMm(), box.heightMm());
+    double breadth = Math.min(box.widthMm(), box.heightMm());
+    Double area = blank.areaMm2();
+    return List.of(
+        FigureRow.of("Length", Figure.mm(length, 1), Formula.OUTLINE)
+            .noting("of the box around it, along the frame's axes"),
+        FigureRow.of("Breadth", Figure.mm(breadth, 1), Formula.OUTLINE),
+        FigureRow.of(
+            "Area", Figure.of(area == null ? null : area / 100, 1, "cm²"), Formula.OUTLINE),
+        FigureRow.of("Mass", Figure.of(figures.blankMassKg(), 3, "kg"), Formula.MASS));
+  }
+}

@@ -1,0 +1,5 @@
+/** Pages of the register. */
+@NullMarked
+package dev.flangewright.parts.web;
+
+import org.jspecify.annotations.NullMarked;

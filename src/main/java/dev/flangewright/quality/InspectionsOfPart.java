@@ -1,0 +1,37 @@
+package dev.flangewright.quality;
+
+import dev.flangewright.parts.PartSheetPanel;
+import java.time.Clock;
+import java.util.Map;
+import org.springframework.core.annotation.Order;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Shows on the part sheet what inspections found on its pieces. */
+@Component
+@Order(20)
+class InspectionsOfPart implements PartSheetPanel {
+
+  private final Inspections inspections;
+  private final Clock clock;
+
+  InspectionsOfPart(Inspections inspections, Clock clock) {
+    this.inspections = inspections;
+    this.clock = clock;
+  }
+
+  @Override
+  public String template() {
+    return "quality/_inspections :: ofPart";
+  }
+
+  @Override
+  @Transactional(readOnly = true)
+  public Map<String, Object> model(long partId) {
+    return Map.of(
+        "qualityInspections",
+        inspections.findByPiecePartIdOrderByIdDesc(partId).stream()
+            .map(inspection -> InspectionLine.of(inspection, clock.instant()))
+            .toList());
+  }
+}

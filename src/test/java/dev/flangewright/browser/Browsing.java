@@ -1,0 +1,83 @@
+package dev.flangewright.browser;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.AriaRole;
+import dev.flangewright.testing.Chromium;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/** A real Chromium that people of the workshop look through, at desk or phone size. */
+final class Browsing implements AutoCloseable {
+
+  private static final List<String> QUIET =
+      List.of(
+          "--no-sandbox",
+          "--disable-gpu",
+          "--disable-quic",
+          "--no-first-run",
+          "--disable-background-networking",
+          "--disable-component-update",
+          "--disable-sync");
+
+  private final Playwright playwright;
+  private final Browser browser;
+  private final String address;
+
+  Browsing(int port) {
+    playwright =
+        Playwright.create(
+            new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+    browser =
+        playwright
+            .chromium()
+            .launch(
+                new BrowserType.LaunchOptions()
+                    .setExecutablePath(Chromium.find().orElseThrow())
+                    .setArgs(QUIET));
+    address = "http://localhost:" + port;
+  }
+
+  BrowserContext desk() {
+    return browser.newContext(
+        new Browser.NewContextOptions().setBaseURL(address).setViewportSize(1280, 900));
+  }
+
+  BrowserContext phone() {
+    return browser.newContext(
+        new Browser.NewContextOptions()
+            .setBaseURL(address)
+            .setViewportSize(390, 844)
+            .setDeviceScaleFactor(2)
+            .setHasTouch(true)
+            .setIsMobile(true));
+  }
+
+  /** A page of somebody of the demo build, signed in. */
+  static Page signedIn(BrowserContext context, String name) {
+    Page page = context.newPage();
+    page.navigate("/sign-in");
+    page.getByLabel("Name").fill(name);
+    page.getByLabel("Password").fill("tidewing-" + name);
+    page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Sign in")).click();
+    page.waitForURL("**/");
+    return page;
+  }
+
+  /** Keeps the page as a picture, for the documentation and for looking at. */
+  static void picture(Page page, String name, boolean whole) {
+    Path folder = Path.of(System.getProperty("flangewright.pictures", "target/pictures"));
+    page.screenshot(
+        new Page.ScreenshotOptions().setPath(folder.resolve(name + ".png")).setFullPage(whole));
+  }
+
+  @Override
+  public void close() {
+    browser.close();
+    playwright.close();
+  }
+}

@@ -1,0 +1,138 @@
+package dev.flangewright.overview.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.flangewright.bench.Piece;
+import dev.flangewright.bench.PieceState;
+import dev.flangewright.bench.Pieces;
+import dev.flangewright.forming.FlangeKind;
+import dev.flangewright.forming.RiskLevel;
+import dev.flangewright.parts.Builds;
+import dev.flangewright.parts.FigurePart;
+import dev.flangewright.parts.Part;
+import dev.flangewright.parts.PartFigures;
+import dev.flangewright.parts.PartProgress;
+import dev.flangewright.parts.PartState;
+import dev.flangewright.parts.Parts;
+import dev.flangewright.people.Role;
+import dev.flangewright.people.SignedIn;
+import dev.flangewright.quality.Inspection;
+import dev.flangewright.quality.Inspections;
+import dev.flangewright.quality.Outcome;
+import dev.flangewright.testing.DatabaseTest;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.transaction.annotation.Transactional;
+
+@DatabaseTest
+@Transactional
+class LoadDemoTest {
+
+  @Autowired LoadDemo demo;
+  @Autowired Builds builds;
+  @Autowired Parts parts;
+  @Autowired Pieces pieces;
+  @Autowired Inspections inspections;
+  @Autowired PartProgress progress;
+  @Autowired FigurePart figures;
+
+  private long build;
+
+  @BeforeEach
+  void load() {
+    SignedIn.as("lead", Role.LEAD, () -> build = demo.load());
+  }
+
+  @Test
+  void every_segment_can_be_formed_as_it_is_registered() {
+    List<Part> all = parts.findAll();
+    assertThat(all).hasSize(62);
+    for (Part part : all) {
+      PartFigures figured = figures.of(part);
+      assertThat(figured.development()).as(part.partNumber()).isNotNull();
+      assertThat(figured.development().problem()).as(part.partNumber()).isNull();
+      assertThat(figured.risk().unknown()).as(part.partNumber()).isEmpty();
+      assertThat(figured.flanges())
+          .as(part.partNumber())
+          .hasSize(2)
+          .allMatch(flange -> flange.working().kind() == flange.flange().drawn().kind());
+    }
+  }
+
+  @Test
+  void most_sheets_go_round_and_two_are_beyond_their_metal() {
+    Map<RiskLevel, Long> levels =
+        parts.findAll().stream()
+            .map(part -> RiskLevel.valueOf(String.valueOf(part.summary().riskLevel())))
+            .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+    assertThat(levels.get(RiskLevel.LOW)).isGreaterThan(31);
+    assertThat(levels.get(RiskLevel.MODERATE)).isGreaterThan(3);
+    assertThat(levels.get(RiskLevel.HIGH)).isGreaterThan(3);
+    assertThat(levels.get(RiskLevel.BEYOND)).isEqualTo(2);
+  }
+
+  @Test
+  void one_segment_has_a_reverse_curve_and_some_have_a_plain_floor() {
+    List<FlangeKind> kinds =
+        parts.findAll().stream()
+            .flatMap(part -> part.flanges().stream())
+            .map(flange -> flange.drawn().kind())
+            .toList();
+    assertThat(kinds).filteredOn(FlangeKind.MIXED::equals).hasSize(1);
+    assertThat(kinds).filteredOn(FlangeKind.PLAIN::equals).hasSize(4);
+  }
+
+  @Test
+  void the_history_is_half_finished() {
+    Map<PartState, Long> states =
+        progress.ofBuild(build).values().stream()
+            .collect(Collectors.groupingBy(PartProgress.Progress::state, Collectors.counting()));
+    assertThat(states)
+        .containsEntry(PartState.ACCEPTED, 22L)
+        .containsEntry(PartState.CONCESSION, 2L)
+        .containsEntry(PartState.IN_WORK, 7L)
+        .containsEntry(PartState.HELD, 2L);
+  }
+
+  @Test
+  void six_pieces_were_scrapped_for_five_reasons_and_four_were_made_again() {
+    List<Inspection> scrapped =
+        inspections.findAll().stream()
+            .filter(inspection -> inspection.outcome() == Outcome.SCRAP)
+            .toList();
+    assertThat(scrapped).hasSize(6);
+    assertThat(scrapped)
+        .extracting(inspection -> inspection.cause().code())
+        .containsOnly(
+            "folded-ruffle", "hole-off", "edge-overstrained", "contour-off", "edge-not-deburred");
+    long again =
+        scrapped.stream()
+            .map(inspection -> inspection.piece().part().id())
+            .filter(part -> pieces.findByPartIdOrderByNumber(part).size() == 2)
+            .count();
+    assertThat(again).isEqualTo(4);
+  }
+
+  @Test
+  void every_entry_lies_in_the_past_and_in_order() {
+    for (Piece piece : pieces.findAll()) {
+      Instant before = piece.createdAt();
+      for (var entry : piece.log()) {
+        assertThat(entry.doneAt()).isAfterOrEqualTo(before).isBefore(Instant.now());
+        before = entry.doneAt();
+      }
+    }
+    assertThat(pieces.findAll()).anyMatch(piece -> piece.state() == PieceState.SCRAPPED);
+  }
+
+  @Test
+  void the_build_says_that_it_is_invented() {
+    assertThat(builds.findById(build).orElseThrow().note()).contains("Invented");
+  }
+}
