@@ -4,6 +4,7 @@
       "quality",
       "bench",
       "parts",
+      "parts :: exchange",
       "materials",
       "forming",
       "people",

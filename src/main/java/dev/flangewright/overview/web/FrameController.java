@@ -1,0 +1,42 @@
+package dev.flangewright.overview.web;
+
+import dev.flangewright.overview.HullPart;
+import dev.flangewright.overview.ReadHull;
+import dev.flangewright.parts.Builds;
+import dev.flangewright.parts.Frame;
+import dev.flangewright.parts.Frames;
+import dev.flangewright.people.Refused;
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.List;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+
+/** One frame, large. */
+@Controller
+class FrameController {
+
+  private final Builds builds;
+  private final Frames frames;
+  private final ReadHull read;
+
+  FrameController(Builds builds, Frames frames, ReadHull read) {
+    this.builds = builds;
+    this.frames = frames;
+    this.read = read;
+  }
+
+  @GetMapping("/builds/{id}/frames/{code}")
+  String frame(
+      @PathVariable long id, @PathVariable String code, HttpServletRequest request, Model model) {
+    Frame frame =
+        frames.findByBuildIdAndCode(id, code).orElseThrow(() -> Refused.unknown("frame", code));
+    List<HullPart> hull = read.of(id);
+    model.addAttribute(
+        "build", builds.findById(id).orElseThrow(() -> Refused.unknown("build", id)));
+    model.addAttribute("place", "overview");
+    model.addAttribute("frame", FramePage.of(frame, hull, request.getContextPath()));
+    return "overview/frame";
+  }
+}
