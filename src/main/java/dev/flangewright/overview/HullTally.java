@@ -21,8 +21,7 @@ import java.util.stream.Collectors;
 record HullTally(List<HullPart> hull) {
 
   private static final int HARDEST = 12;
-  private static final Set<PartState> DONE =
-      EnumSet.of(PartState.ACCEPTED, PartState.CONCESSION);
+  private static final Set<PartState> DONE = EnumSet.of(PartState.ACCEPTED, PartState.CONCESSION);
 
   StateCounts states() {
     return states(hull);
@@ -50,8 +49,7 @@ record HullTally(List<HullPart> hull) {
     return route.stream()
         .map(
             stage -> {
-              StageTally tally =
-                  byCode.getOrDefault(stage.code(), StageTally.none(stage.code()));
+              StageTally tally = byCode.getOrDefault(stage.code(), StageTally.none(stage.code()));
               return new StageProgress(
                   stage.code(),
                   stage.name(),
@@ -71,8 +69,7 @@ record HullTally(List<HullPart> hull) {
     return Arrays.stream(RiskLevel.values())
         .map(
             level -> {
-              List<HullPart> at =
-                  hull.stream().filter(p -> p.part().riskLevel() == level).toList();
+              List<HullPart> at = hull.stream().filter(p -> p.part().riskLevel() == level).toList();
               return new RiskCount(
                   level, at.size(), (int) at.stream().filter(HullTally::isToCome).count());
             })
@@ -88,8 +85,7 @@ record HullTally(List<HullPart> hull) {
         .filter(HullTally::isToCome)
         .filter(p -> p.part().riskUtilisation() != null)
         .sorted(
-            Comparator.comparing(
-                    (HullPart p) -> Objects.requireNonNull(p.part().riskUtilisation()))
+            Comparator.comparing((HullPart p) -> Objects.requireNonNull(p.part().riskUtilisation()))
                 .reversed())
         .limit(HARDEST)
         .toList();

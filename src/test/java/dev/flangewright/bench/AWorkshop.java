@@ -46,7 +46,9 @@ public final class AWorkshop {
       accounts.first("lead", "four plain words here");
     }
     Build build =
-        as(Role.LEAD, () -> context.getBean(MakeBuild.class).named("Hull " + UUID.randomUUID(), ""));
+        as(
+            Role.LEAD,
+            () -> context.getBean(MakeBuild.class).named("Hull " + UUID.randomUUID(), ""));
     Frame frame = context.getBean(Frames.class).save(new Frame(build, "F7", new Written("2100")));
     return new AWorkshop(context, build, frame);
   }
@@ -64,17 +66,14 @@ public final class AWorkshop {
             new PartDrawing(
                 "S3", Hand.LEFT, "TW-0710", "C", "2024", "O", "1.2", new Written("3"), "B7"));
     part.addFlange(
-            "outer",
-            new FlangeDrawing(FlangeKind.SHRINK, new Written("20"), new Written("24")),
-            1)
+            "outer", new FlangeDrawing(FlangeKind.SHRINK, new Written("20"), new Written("24")), 1)
         .follows(arc(), 1);
     context.getBean(FigurePart.class).sumUp(part);
     return context.getBean(Parts.class).save(part).id();
   }
 
   private static WrittenStations arc() {
-    return WrittenStations.of(
-        IntStream.rangeClosed(1, 9).mapToObj(AWorkshop::onTheArc).toList());
+    return WrittenStations.of(IntStream.rangeClosed(1, 9).mapToObj(AWorkshop::onTheArc).toList());
   }
 
   private static WrittenStation onTheArc(int number) {

@@ -102,9 +102,7 @@ class QualityPagesTest {
             () ->
                 as(
                     Role.FITTER,
-                    () ->
-                        record.of(
-                            piece.id(), new Finding(Outcome.ACCEPT, null, null, "", null))))
+                    () -> record.of(piece.id(), new Finding(Outcome.ACCEPT, null, null, "", null))))
         .isInstanceOf(AccessDeniedException.class);
   }
 
@@ -122,8 +120,7 @@ class QualityPagesTest {
         .andExpect(status().isConflict())
         .andExpect(content().string(containsString("Somebody changed this cause")))
         .andExpect(content().string(containsString("value=\"Another name\"")));
-    send(Role.LEAD, address + "/retire", "seen", "1")
-        .andExpect(redirectedUrl("/quality/causes"));
+    send(Role.LEAD, address + "/retire", "seen", "1").andExpect(redirectedUrl("/quality/causes"));
 
     assertThat(causes.offered()).extracting(ScrapCause::code).doesNotContain(cause.code());
     refused(

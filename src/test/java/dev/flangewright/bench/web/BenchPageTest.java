@@ -137,8 +137,7 @@ class BenchPageTest {
 
   private ResultActions change(String address, RouteStage stage, String step) throws Exception {
     String seal = route.of(workshop.buildId()).seal();
-    return send(
-        Role.LEAD, address + "/stages/" + stage.id() + "/" + step, "seal", seal);
+    return send(Role.LEAD, address + "/stages/" + stage.id() + "/" + step, "seal", seal);
   }
 
   private static void fill(AWorkshop workshop, int parts) {

@@ -132,9 +132,7 @@ class PiecePageTest {
             "note",
             "my note")
         .andExpect(status().isConflict())
-        .andExpect(
-            content()
-                .string(containsString("lead finished &quot;Lay out and cut&quot;")))
+        .andExpect(content().string(containsString("lead finished &quot;Lay out and cut&quot;")))
         .andExpect(content().string(containsString("my note")));
     assertThat(read(piece.part().id()).log()).hasSize(2);
   }
