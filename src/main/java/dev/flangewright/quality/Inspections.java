@@ -16,9 +16,6 @@ public interface Inspections extends JpaRepository<Inspection, Long> {
   @EntityGraph(attributePaths = {"cause", "piece"})
   List<Inspection> findByPiecePartIdOrderByIdDesc(long partId);
 
-  @EntityGraph(attributePaths = {"cause", "piece.part"})
-  List<Inspection> findByBuildIdOrderByIdDesc(long buildId);
-
   /** Newest first, as they are said to have been done. */
   @EntityGraph(attributePaths = {"cause", "piece.part"})
   Slice<Inspection> findByBuildIdOrderByDoneAtDescIdDesc(long buildId, Pageable page);

@@ -25,12 +25,19 @@ record QualityPage(String lede, String chart, List<CauseLine> causes, List<RateL
             "Scrapped pieces by cause",
             "pieces",
             tallies.stream()
-                .map(tally -> new ParetoChart.Cause(tally.causeName(), (int) tally.pieces()))
+                .map(tally -> new ParetoChart.Cause(shortName(tally), (int) tally.pieces()))
                 .toList()),
         tallies.stream()
             .map(t -> new CauseLine(t.causeName(), t.pieces(), Hours.inWords(t.hours())))
             .toList(),
         rates(outcomes));
+  }
+
+  /** What follows the colon tells causes with one sign apart: "Crack at an edge: not deburred". */
+  private static String shortName(ScrapTally tally) {
+    String name = tally.causeName();
+    String tail = name.substring(name.indexOf(": ") < 0 ? 0 : name.indexOf(": ") + 2);
+    return Character.toUpperCase(tail.charAt(0)) + tail.substring(1);
   }
 
   private static String lede(List<ScrapTally> tallies) {
