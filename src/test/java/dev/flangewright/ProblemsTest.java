@@ -34,6 +34,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
+import org.springframework.web.servlet.view.InternalResourceViewResolver;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Every kind of failure, once as a page and once as a problem document. */
@@ -56,6 +57,7 @@ class ProblemsTest {
   private final MockMvc mvc =
       MockMvcBuilders.standaloneSetup(new Failing(), problems)
           .setControllerAdvice(problems)
+          .setViewResolvers(new InternalResourceViewResolver("/pages/", ".html"))
           .build();
 
   static Stream<Arguments> failures() {

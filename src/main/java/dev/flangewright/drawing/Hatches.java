@@ -11,7 +11,7 @@ final class Hatches {
     svg.open("defs");
     hatches.define(svg, SegmentState.IN_WORK, 7, 45, "M0 0V7");
     hatches.define(svg, SegmentState.HELD, 8, 0, "M4 0V8");
-    hatches.define(svg, SegmentState.CONCESSION, 5, -45, "M0 0V5M0 2.5H5");
+    hatches.define(svg, SegmentState.CONCESSION, 10, 0, "M1.5 5L4 8L8.5 1.5");
     hatches.define(svg, SegmentState.SCRAPPED, 10, 0, "M2 2L8 8M8 2L2 8");
     svg.close();
     return hatches;

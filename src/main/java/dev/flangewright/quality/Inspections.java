@@ -16,7 +16,10 @@ public interface Inspections extends JpaRepository<Inspection, Long> {
   @EntityGraph(attributePaths = {"cause", "piece"})
   List<Inspection> findByPiecePartIdOrderByIdDesc(long partId);
 
-  /** Newest first. */
+  @EntityGraph(attributePaths = {"cause", "piece.part"})
+  List<Inspection> findByBuildIdOrderByIdDesc(long buildId);
+
+  /** Newest first, as they are said to have been done. */
   @EntityGraph(attributePaths = {"cause", "piece.part"})
   Slice<Inspection> findByBuildIdOrderByDoneAtDescIdDesc(long buildId, Pageable page);
 

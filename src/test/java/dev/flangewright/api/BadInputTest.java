@@ -113,6 +113,7 @@ class BadInputTest extends ApiTest {
       strings = {
         "/builds/999999",
         "/builds/999999/parts",
+        "/builds/999999/overview",
         "/parts/999999",
         "/parts/999999/forming",
         "/pieces/999999",

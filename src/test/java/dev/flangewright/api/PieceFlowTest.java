@@ -149,6 +149,13 @@ class PieceFlowTest extends ApiTest {
     read("guest", "/builds/" + first.get("buildId").asLong() + "/parts")
         .andExpect(jsonPath("$.items[0].state").value("NOT_BEGUN"))
         .andExpect(jsonPath("$.items[0].scrappedPieces").value(1));
+    read("fitter", "/builds/" + first.get("buildId").asLong() + "/overview")
+        .andExpect(jsonPath("$.parts.total").value(1))
+        .andExpect(jsonPath("$.parts.notBegun").value(1))
+        .andExpect(jsonPath("$.scrap[0].causeCode").value("cut-wrong"))
+        .andExpect(jsonPath("$.scrap[0].pieces").value(1))
+        .andExpect(jsonPath("$.next[0].partId").value(part))
+        .andExpect(jsonPath("$.next[0].pieceNumber").value(2));
     send("fitter", "/parts/" + part + "/pieces", "").andExpect(jsonPath("$.number").value(2));
   }
 

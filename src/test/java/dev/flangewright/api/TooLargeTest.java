@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.flangewright.people.KeepAccounts;
 import dev.flangewright.testing.DatabaseTest;
+import java.io.ByteArrayInputStream;
+import java.io.SequenceInputStream;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -55,25 +57,39 @@ class TooLargeTest {
   }
 
   @Test
-  void a_page_that_is_not_there_says_so() throws Exception {
-    HttpResponse<String> answer =
-        client.send(
-            HttpRequest.newBuilder(URI.create("http://localhost:" + port + "/api/v2/nothing"))
-                .header("Authorization", basic())
-                .build(),
-            BodyHandlers.ofString());
+  void a_large_file_that_does_not_announce_its_size_is_too_large_as_well() throws Exception {
+    String head =
+        "--edge\r\nContent-Disposition: form-data; name=\"register\"; filename=\"r.csv\"\r\n\r\n";
+    HttpRequest request =
+        request("/api/v1/builds/1/import", "multipart/form-data; boundary=edge")
+            .POST(
+                BodyPublishers.ofInputStream(
+                    () ->
+                        new SequenceInputStream(
+                            new ByteArrayInputStream(head.getBytes(StandardCharsets.UTF_8)),
+                            new ByteArrayInputStream(FIFTY_MEGABYTES))))
+            .build();
+    assertThat(client.send(request, BodyHandlers.ofString()).statusCode()).isEqualTo(413);
+  }
+
+  @Test
+  void an_address_of_the_api_that_is_not_there_says_so() throws Exception {
+    HttpRequest request = request("/api/v2/nothing", "application/json").GET().build();
+    HttpResponse<String> answer = client.send(request, BodyHandlers.ofString());
     assertThat(answer.statusCode()).isEqualTo(404);
     assertThat(answer.headers().firstValue("Content-Type")).hasValue("application/problem+json");
   }
 
   private HttpResponse<String> send(String address, String type) throws Exception {
     HttpRequest request =
-        HttpRequest.newBuilder(URI.create("http://localhost:" + port + address))
-            .header("Content-Type", type)
-            .header("Authorization", basic())
-            .POST(BodyPublishers.ofByteArray(FIFTY_MEGABYTES))
-            .build();
+        request(address, type).POST(BodyPublishers.ofByteArray(FIFTY_MEGABYTES)).build();
     return client.send(request, BodyHandlers.ofString());
+  }
+
+  private HttpRequest.Builder request(String address, String type) {
+    return HttpRequest.newBuilder(URI.create("http://localhost:" + port + address))
+        .header("Content-Type", type)
+        .header("Authorization", basic());
   }
 
   private static String basic() {

@@ -3,12 +3,14 @@ package dev.flangewright.parts;
 import dev.flangewright.people.Role;
 import dev.flangewright.people.SignedIn;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.springframework.context.ApplicationContext;
 import org.springframework.transaction.support.TransactionTemplate;
 
-/** Puts builds and parts into the register through its own use cases, as a lead would. */
+/** Puts builds and parts into the register of a test, as a lead would. */
 public class SampleRegister {
 
   private static final String NAME = "outer";
@@ -17,6 +19,10 @@ public class SampleRegister {
   private final KeepFrames frames;
   private final DrawPart drawPart;
   private final DrawFlange drawFlange;
+  private final Frames allFrames;
+  private final Parts allParts;
+  private final CheckDrawing check;
+  private final FigurePart figure;
   private final TransactionTemplate transaction;
 
   /**
@@ -27,6 +33,10 @@ public class SampleRegister {
     this.frames = application.getBean(KeepFrames.class);
     this.drawPart = application.getBean(DrawPart.class);
     this.drawFlange = application.getBean(DrawFlange.class);
+    this.allFrames = application.getBean(Frames.class);
+    this.allParts = application.getBean(Parts.class);
+    this.check = application.getBean(CheckDrawing.class);
+    this.figure = application.getBean(FigurePart.class);
     this.transaction = application.getBean(TransactionTemplate.class);
   }
 
@@ -54,12 +64,28 @@ public class SampleRegister {
   public void parts(long buildId, int count) {
     transaction.executeWithoutResult(
         status -> {
-          for (int i = 1; i <= count; i++) {
-            long id = part(buildId, String.format("P-%03d", i));
-            Flange unused =
-                asLead(() -> drawFlange.add(id, flange("inner", "stretch", Arc.stretch(430, 11))));
-          }
+          Frame frame = allFrames.findByBuildIdAndCode(buildId, "F1").orElseThrow();
+          allParts.saveAll(
+              IntStream.rangeClosed(1, count)
+                  .mapToObj(i -> drawn(frame, String.format(Locale.ROOT, "P-%03d", i)))
+                  .toList());
         });
+  }
+
+  private Part drawn(Frame frame, String number) {
+    Faults faults = new Faults();
+    Part part = new Part(frame, number, check.part(entry(number), faults));
+    add(part, flange(NAME, "shrink", Arc.shrink(500, 11)), faults);
+    add(part, flange("inner", "stretch", Arc.stretch(430, 11)), faults);
+    faults.refuseIfAny();
+    figure.sumUp(part);
+    return part;
+  }
+
+  private void add(Part part, FlangeEntry entry, Faults faults) {
+    int order = part.flanges().size();
+    Flange flange = part.addFlange(entry.flange(), check.flange(entry, faults), order);
+    flange.follows(ContourLines.read(entry.stations(), faults), order);
   }
 
   public static PartEntry entry(String number) {

@@ -19,7 +19,7 @@ record BenchPage(Group toDo, Group waiting, Group notReady, int showMore) {
   /** Some jobs, and how many more of their sort are not shown. */
   record Group(List<NextJob> jobs, int more) {
 
-    boolean isEmpty() {
+    boolean none() {
       return jobs.isEmpty();
     }
   }

@@ -24,6 +24,8 @@ public record FormedEdge(
     double thicknessMm,
     @Nullable Double splitLimit) {
 
+  private static final double LIMIT_IN_SIGHT = 2;
+
   /** The edges of a part, in the order of its figures. */
   public static List<FormedEdge> of(PartFigures part) {
     return part.flanges().stream().map(flange -> of(part, flange)).toList();
@@ -59,6 +61,14 @@ public record FormedEdge(
   /** Largest stretch strain; 0 for an edge that only shrinks. */
   double mostStretch() {
     return Math.max(0, stations().stream().mapToDouble(StationFigures::edgeStrain).max().orElse(0));
+  }
+
+  /** The strain up to which stretch is drawn: a limit far beyond the peak is only stated. */
+  double stretchInSight() {
+    double stretch = mostStretch();
+    return splitLimit == null || splitLimit > LIMIT_IN_SIGHT * stretch
+        ? stretch
+        : Math.max(splitLimit, stretch);
   }
 
   /** Largest shrink strain, negative; 0 for an edge that only stretches. */

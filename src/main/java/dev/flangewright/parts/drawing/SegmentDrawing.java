@@ -27,9 +27,6 @@ public final class SegmentDrawing {
   private static final double LONGEST_TOOTH = 48;
   private static final double LEADER = 40;
 
-  /** A split limit up to this multiple of the peak is drawn; a farther one is only stated. */
-  private static final double LIMIT_IN_SIGHT = 2;
-
   /** Lettering stands beside its leader line when that leans this much, else at its end. */
   private static final double LEANS = 0.35;
 
@@ -132,10 +129,7 @@ public final class SegmentDrawing {
   private static double deepest(List<FormedEdge> edges) {
     double peak = 0;
     for (FormedEdge edge : edges) {
-      Double limit = edge.splitLimit();
-      double stretch = edge.mostStretch();
-      boolean inSight = limit != null && stretch > 0 && limit <= LIMIT_IN_SIGHT * stretch;
-      peak = Math.max(peak, Math.max(Math.abs(edge.peak()), limit != null && inSight ? limit : 0));
+      peak = Math.max(peak, Math.max(Math.abs(edge.peak()), edge.stretchInSight()));
     }
     return peak > 0 ? peak : 1;
   }

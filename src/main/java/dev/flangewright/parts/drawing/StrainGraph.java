@@ -20,7 +20,6 @@ import java.util.List;
 public final class StrainGraph {
 
   private static final double HEADROOM = 1.3;
-  private static final double LIMIT_IN_SIGHT = 2;
   private static final double SMALLEST_RANGE = 0.001;
 
   private final FormedEdge edge;
@@ -29,14 +28,10 @@ public final class StrainGraph {
 
   private StrainGraph(FormedEdge edge) {
     this.edge = edge;
-    Double limit = edge.splitLimit();
-    double stretch = edge.mostStretch();
-    boolean inSight = limit != null && stretch > 0 && limit <= LIMIT_IN_SIGHT * stretch;
-    double reach =
-        Math.max(-edge.mostShrink(), limit != null && inSight ? Math.max(limit, stretch) : stretch);
+    double stretch = edge.stretchInSight();
+    double reach = Math.max(-edge.mostShrink(), stretch);
     double least = Math.max(SMALLEST_RANGE, reach * 0.15);
-    this.top =
-        HEADROOM * Math.max(least, limit != null && inSight ? Math.max(limit, stretch) : stretch);
+    this.top = HEADROOM * Math.max(least, stretch);
     double bottom = HEADROOM * Math.min(-least, edge.mostShrink());
     this.graph = new Graph(0, edge.contour().lengthMm(), bottom * 100, top * 100);
   }

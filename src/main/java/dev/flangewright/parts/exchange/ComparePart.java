@@ -95,6 +95,9 @@ final class ComparePart {
   private void contour(Entry entry, String name, ContourInFile contour, @Nullable Part part) {
     FlangeKey key = new FlangeKey(entry.partNumber(), name);
     Flange now = now(part, name);
+    if (now == null && read.isRegisterBroken()) {
+      return;
+    }
     if (now == null && !read.register().names(key)) {
       String rows = contour.count() + " rows, to line " + contour.lastLine();
       read.problems()

@@ -10,9 +10,11 @@ import org.springframework.core.io.Resource;
 /**
  * Both files read and each checked by itself; what they mean for a build is not known yet.
  *
+ * @param registerGiven whether there is a register file
  * @param notices what the reader should know though nothing is wrong
  */
 record FilesRead(
+    boolean registerGiven,
     CsvRead registerRead,
     RegisterInFile register,
     CsvRead contoursRead,
@@ -44,7 +46,13 @@ record FilesRead(
           "In contours.csv the rows of some flanges do not stand together; an export writes each"
               + " flange in one piece.");
     }
-    return new FilesRead(ofRegister, register, ofContours, contours, problems, notices);
+    return new FilesRead(
+        registerFile != null, ofRegister, register, ofContours, contours, problems, notices);
+  }
+
+  /** True if a register file was given whose rows are not known, or not all of them. */
+  boolean isRegisterBroken() {
+    return registerGiven && registerRead.style() == null;
   }
 
   private static void styleNotice(CsvFile file, CsvRead read, List<String> notices) {

@@ -54,7 +54,7 @@ public class ImportJobs {
       throw Refused.unknown("build", buildId);
     }
     ImportJob job = latest.compute(buildId, (id, before) -> replaced(id, before, uploads));
-    run(job, () -> job.isChecked(imports.preview(buildId, job.files(), job::reports)));
+    run(job, () -> check(job));
     return job;
   }
 
@@ -99,14 +99,7 @@ public class ImportJobs {
   public void accept(ImportJob job) {
     ImportPlan shown = job.plan();
     if (shown != null && job.isAccepted()) {
-      String fingerprint = shown.fingerprint();
-      run(
-          job,
-          () ->
-              job.isStored(
-                  imports
-                      .applyAsShown(job.buildId(), job.files(), fingerprint, job::reports)
-                      .stored()));
+      run(job, () -> store(job, shown.fingerprint()));
     }
   }
 
@@ -125,22 +118,34 @@ public class ImportJobs {
   }
 
   private void run(ImportJob job, Runnable work) {
-    threads.execute(new DelegatingSecurityContextRunnable(() -> finished(job, work)));
+    threads.execute(new DelegatingSecurityContextRunnable(() -> unlessRefused(job, work)));
   }
 
-  private static void finished(ImportJob job, Runnable work) {
+  private void check(ImportJob job) {
+    ImportPlan plan = imports.preview(job.buildId(), job.files(), job::reports);
+    if (plan.isRefused() || plan.changesNothing()) {
+      ImportFolder.delete(job.folder());
+    }
+    job.isChecked(plan);
+  }
+
+  private void store(ImportJob job, String fingerprint) {
+    ImportResult result =
+        imports.applyAsShown(job.buildId(), job.files(), fingerprint, job::reports);
+    ImportFolder.delete(job.folder());
+    job.isStored(result.stored());
+  }
+
+  private static void unlessRefused(ImportJob job, Runnable work) {
     try {
       work.run();
     } catch (Refused refused) {
+      ImportFolder.delete(job.folder());
       job.isRefused(String.valueOf(refused.getMessage()));
     } catch (RuntimeException e) {
       log.error("Import {} into build {} failed", job.id(), job.buildId(), e);
-      job.isRefused("The import failed and nothing was stored. The program's log says why.");
-    }
-    ImportPlan plan = job.plan();
-    boolean waits = job.state() == ImportJob.State.CHECKED && plan != null && !plan.isRefused();
-    if (!waits) {
       ImportFolder.delete(job.folder());
+      job.isRefused("The import failed and nothing was stored. The program's log says why.");
     }
   }
 

@@ -6,6 +6,7 @@ import dev.flangewright.parts.Frame;
 import dev.flangewright.parts.Frames;
 import dev.flangewright.people.Refused;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -73,7 +74,9 @@ class PlanImport {
   }
 
   private void framesMove(long buildId, FilesRead read, PlanSheet sheet) {
-    for (Frame frame : frames.findByBuildId(buildId)) {
+    List<Frame> standing = new ArrayList<>(frames.findByBuildId(buildId));
+    standing.sort(Comparator.comparing(Frame::code));
+    for (Frame frame : standing) {
       var inFile = read.register().frames().get(frame.code());
       if (inFile != null && !inFile.positionMm().equals(frame.positionMm())) {
         sheet.change(

@@ -47,9 +47,9 @@ record Figure(String text, String unit) {
     return values.stream().map(value -> Objects.requireNonNull(value)).toList();
   }
 
-  /** As it stands in a sentence. */
+  /** As it stands in a sentence; a line does not break before the unit. */
   @Override
   public String toString() {
-    return unit.isEmpty() ? text : text + " " + unit;
+    return unit.isEmpty() ? text : text + "\u00A0" + unit;
   }
 }

@@ -61,7 +61,10 @@ record PartSheetView(
             .noting(least == null ? "no table has this metal" : source(least)));
     if (check != null) {
       rows.add(
-          FigureRow.of("Used of it", Figure.percent(check.utilisation(), 0), Formula.BEND_RADIUS)
+          FigureRow.of(
+                  "Used of the bend radius",
+                  Figure.percent(check.utilisation(), 0),
+                  Formula.BEND_RADIUS)
               .noting(check.isWideEnough() ? "wide enough" : "tighter than the tables allow"));
     }
     rows.add(

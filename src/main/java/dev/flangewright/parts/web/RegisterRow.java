@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 record RegisterRow(
     RegisterPart part, List<Edge> edges, String risk, PartState state, String stages) {
 
+  private static final double LEAST_SHOWN_MM = 0.05;
+
   /** A flange in the line. */
   record Edge(String name, String kind, Figure strain, String gather) {
 
@@ -28,8 +30,11 @@ record RegisterRow(
       if (mm == null) {
         return "";
       }
+      if (Math.abs(mm) < LEAST_SHOWN_MM) {
+        return "nothing";
+      }
       String length = Figure.mm(Math.abs(mm), 1).toString();
-      return mm >= 0 ? "gather " + length : "gain " + length;
+      return mm > 0 ? "gather " + length : "gain " + length;
     }
   }
 
@@ -60,5 +65,11 @@ record RegisterRow(
         progress.total() == 0 ? "" : progress.done() + " of " + progress.total() + " stages";
     String scrapped = progress.scrapped() == 0 ? "" : progress.scrapped() + " scrapped";
     return done.isEmpty() || scrapped.isEmpty() ? done + scrapped : done + ", " + scrapped;
+  }
+
+  /** As written; a bare number is in mm. */
+  public String thickness() {
+    String written = part.thickness();
+    return written.contains(" ") ? written : written + "\u00A0mm";
   }
 }

@@ -209,6 +209,13 @@ class ExchangeContractTest {
   }
 
   @Test
+  void a_register_that_cannot_be_read_is_not_held_against_its_contours() {
+    assertThat(preview(REGISTER.replace("part_number,", "part,"), CONTOURS).problems())
+        .isNotEmpty()
+        .allMatch(problem -> problem.file().equals("register.csv"));
+  }
+
+  @Test
   void the_register_may_come_first_and_the_contours_later() {
     assertThat(apply(REGISTER, null).stored().notices())
         .contains(

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.core.authority.AuthorityUtils;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
@@ -38,6 +39,7 @@ class RegisterPagesTest {
   @Autowired KeepAccounts accounts;
   @Autowired Parts parts;
   @Autowired EntityManagerFactory factory;
+  @Autowired JdbcClient jdbc;
 
   private SampleRegister sample;
   private String name;
@@ -111,7 +113,7 @@ class RegisterPagesTest {
                         containsString("gather"),
                         containsString("shrink"),
                         containsString("Not begun"),
-                        containsString("fold from a ruffle"))));
+                        containsString("crack in the bend"))));
   }
 
   @Test
@@ -144,6 +146,46 @@ class RegisterPagesTest {
                         containsString("closed by its chord"),
                         containsString("They approve nothing"),
                         containsString("href=\"#FM-DEV\""))));
+  }
+
+  @Test
+  void a_part_that_cannot_be_figured_says_why_and_can_still_be_edited() throws Exception {
+    jdbc.sql("update part set thickness = 'thick' where id = ?").param(part).update();
+    read("/parts/" + part)
+        .andExpect(
+            content()
+                .string(
+                    allOf(
+                        containsString("The figures cannot be computed"),
+                        containsString("thickness_mm cannot be read"),
+                        containsString("Edit the drawing"),
+                        not(containsString("What is known of the metal")))));
+  }
+
+  @Test
+  void a_metal_that_no_table_has_leaves_its_figures_unknown_and_says_which() throws Exception {
+    as(
+            Role.LEAD,
+            typedPart("/parts/" + part + "/edit", "P-1", "unheard-of").param("version", version()))
+        .andExpect(redirectedUrl("/parts/" + part));
+    read("/parts/" + part)
+        .andExpect(
+            content()
+                .string(
+                    allOf(
+                        containsString("Only half an answer"),
+                        containsString("no table gives it"),
+                        containsString("Without it: the mass of the blank cannot be told"))));
+  }
+
+  @Test
+  void the_name_by_which_files_know_a_thing_is_asked_for_once() throws Exception {
+    read("/parts/" + part + "/flanges/" + flange().id() + "/edit")
+        .andExpect(content().string(not(containsString("id=\"flange\""))));
+    read("/parts/" + part + "/flanges/new")
+        .andExpect(content().string(containsString("id=\"flange\"")));
+    read("/parts/" + part + "/edit")
+        .andExpect(content().string(not(containsString("id=\"partNumber\""))));
   }
 
   @Test
@@ -317,13 +359,17 @@ class RegisterPagesTest {
   }
 
   private static MockHttpServletRequestBuilder typedPart(String page, String number) {
+    return typedPart(page, number, "2024");
+  }
+
+  private static MockHttpServletRequestBuilder typedPart(String page, String number, String alloy) {
     return post(page)
         .param("partNumber", number)
         .param("frame", "F1")
         .param("hand", "left")
         .param("drawing", "D-1")
         .param("drawingIssue", "B")
-        .param("alloy", "2024")
+        .param("alloy", alloy)
         .param("temper", "O")
         .param("thicknessMm", "1.2")
         .param("insideBendRadiusMm", "3")

@@ -14,6 +14,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import dev.flangewright.parts.MakeBuild;
+import dev.flangewright.people.KeepAccounts;
 import dev.flangewright.people.Role;
 import dev.flangewright.people.SignedIn;
 import dev.flangewright.testing.DatabaseTest;
@@ -42,11 +43,15 @@ class ImportPagesTest {
 
   @Autowired private MockMvc web;
   @Autowired private MakeBuild makeBuild;
+  @Autowired private KeepAccounts accounts;
 
   private long build;
 
   @BeforeEach
   void anEmptyBuild() {
+    if (accounts.nobodyYet()) {
+      accounts.first("lead", "lofted lines in chalk");
+    }
     SignedIn.as(
         "lead",
         Role.LEAD,
