@@ -1,5 +1,6 @@
 package dev.flangewright.overview;
 
+import dev.flangewright.parts.Frame;
 import dev.flangewright.parts.PartProgress;
 import dev.flangewright.parts.PartProgress.Progress;
 import dev.flangewright.parts.Parts;
@@ -7,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -27,8 +29,22 @@ public class ReadHull {
   /** The parts along the hull, by part number within a frame. */
   @Transactional(readOnly = true)
   public List<HullPart> of(long buildId) {
+    return hull(buildId, edges.ofBuild(buildId)).toList();
+  }
+
+  /** The parts of one frame, with every station of their contours. */
+  @Transactional(readOnly = true)
+  public List<HullPart> ofFrame(long buildId, Frame frame) {
+    List<EdgeLine> whole =
+        edges.ofFrame(frame.id()).stream().map(ContourLine::asEdge).toList();
+    return hull(buildId, whole)
+        .filter(part -> part.part().frame().equals(frame.code()))
+        .toList();
+  }
+
+  private Stream<HullPart> hull(long buildId, List<EdgeLine> drawn) {
     Map<Long, List<String>> sketches =
-        edges.ofBuild(buildId).stream()
+        drawn.stream()
             .collect(
                 Collectors.groupingBy(
                     EdgeLine::partId, Collectors.mapping(EdgeLine::sketch, Collectors.toList())));
@@ -43,7 +59,6 @@ public class ReadHull {
         .sorted(
             Comparator.comparingDouble((HullPart p) -> p.part().framePositionMm().value())
                 .thenComparing(p -> p.part().frame())
-                .thenComparing(p -> p.part().partNumber()))
-        .toList();
+                .thenComparing(p -> p.part().partNumber()));
   }
 }

@@ -1,12 +1,13 @@
 package dev.flangewright.overview.web;
 
-import dev.flangewright.overview.HullPart;
 import dev.flangewright.overview.ReadHull;
 import dev.flangewright.parts.Builds;
 import dev.flangewright.parts.Frame;
+import dev.flangewright.parts.FrameLine;
 import dev.flangewright.parts.Frames;
 import dev.flangewright.people.Refused;
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.Comparator;
 import java.util.List;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -32,11 +33,15 @@ class FrameController {
       @PathVariable long id, @PathVariable String code, HttpServletRequest request, Model model) {
     Frame frame =
         frames.findByBuildIdAndCode(id, code).orElseThrow(() -> Refused.unknown("frame", code));
-    List<HullPart> hull = read.of(id);
+    List<String> codes =
+        frames.lines(id).stream()
+            .sorted(Comparator.comparingDouble(line -> line.positionMm().value()))
+            .map(FrameLine::code)
+            .toList();
     model.addAttribute(
         "build", builds.findById(id).orElseThrow(() -> Refused.unknown("build", id)));
     model.addAttribute("place", "overview");
-    model.addAttribute("frame", FramePage.of(frame, hull, request.getContextPath()));
+    model.addAttribute("frame", FramePage.of(frame, read.ofFrame(id, frame), codes, request.getContextPath()));
     return "overview/frame";
   }
 }

@@ -25,12 +25,10 @@ record FramePage(
     @Nullable String after) {
 
   /**
-   * @param hull all parts of the build, along the hull
+   * @param here the parts of the frame
+   * @param codes of all frames, along the hull
    */
-  static FramePage of(Frame frame, List<HullPart> hull, String linkPrefix) {
-    List<HullPart> here =
-        hull.stream().filter(part -> part.part().frame().equals(frame.code())).toList();
-    List<String> codes = hull.stream().map(part -> part.part().frame()).distinct().toList();
+  static FramePage of(Frame frame, List<HullPart> here, List<String> codes, String linkPrefix) {
     int at = codes.indexOf(frame.code());
     return new FramePage(
         frame.code(),
