@@ -10,8 +10,7 @@ record ContourLine(long partId, WrittenStations stations) {
   /** {@code x,y x,y …} in mm, as a thinned-out sketch is written. */
   EdgeLine asEdge() {
     return new EdgeLine(
-        partId,
-        stations.list().stream().map(ContourLine::point).collect(Collectors.joining(" ")));
+        partId, stations.list().stream().map(ContourLine::point).collect(Collectors.joining(" ")));
   }
 
   private static String point(WrittenStation station) {

@@ -35,11 +35,8 @@ public class ReadHull {
   /** The parts of one frame, with every station of their contours. */
   @Transactional(readOnly = true)
   public List<HullPart> ofFrame(long buildId, Frame frame) {
-    List<EdgeLine> whole =
-        edges.ofFrame(frame.id()).stream().map(ContourLine::asEdge).toList();
-    return hull(buildId, whole)
-        .filter(part -> part.part().frame().equals(frame.code()))
-        .toList();
+    List<EdgeLine> whole = edges.ofFrame(frame.id()).stream().map(ContourLine::asEdge).toList();
+    return hull(buildId, whole).filter(part -> part.part().frame().equals(frame.code())).toList();
   }
 
   private Stream<HullPart> hull(long buildId, List<EdgeLine> drawn) {

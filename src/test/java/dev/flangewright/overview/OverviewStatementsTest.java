@@ -63,7 +63,6 @@ class OverviewStatementsTest {
     return StatementCount.of(
         entities,
         () ->
-            mvc.perform(get("/builds/{id}", build).with(user("guest")))
-                .andExpect(status().isOk()));
+            mvc.perform(get("/builds/{id}", build).with(user("guest"))).andExpect(status().isOk()));
   }
 }

@@ -119,8 +119,7 @@ class OverviewTest {
     StringBuilder address = new StringBuilder("/builds/");
     SignedIn.as("lead", Role.LEAD, () -> address.append(makeBuild.named("Second", "").id()));
 
-    mvc.perform(get("/").with(guest()))
-        .andExpect(content().string(containsString("Which build?")));
+    mvc.perform(get("/").with(guest())).andExpect(content().string(containsString("Which build?")));
     mvc.perform(get(address.toString()).with(account(Role.LEAD)))
         .andExpect(content().string(containsString("Import the register and the contours")));
     mvc.perform(get(address.toString()).with(guest()))
@@ -128,8 +127,7 @@ class OverviewTest {
   }
 
   @Test
-  void a_frame_is_shown_large_with_its_segments_and_an_unknown_one_is_not_found()
-      throws Exception {
+  void a_frame_is_shown_large_with_its_segments_and_an_unknown_one_is_not_found() throws Exception {
     mvc.perform(get("/builds/{id}/frames/F8", build).with(guest()))
         .andExpect(status().isOk())
         .andExpect(content().string(containsString("5 of 6 segments are accepted")))

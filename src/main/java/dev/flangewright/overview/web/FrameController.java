@@ -41,7 +41,8 @@ class FrameController {
     model.addAttribute(
         "build", builds.findById(id).orElseThrow(() -> Refused.unknown("build", id)));
     model.addAttribute("place", "overview");
-    model.addAttribute("frame", FramePage.of(frame, read.ofFrame(id, frame), codes, request.getContextPath()));
+    model.addAttribute(
+        "frame", FramePage.of(frame, read.ofFrame(id, frame), codes, request.getContextPath()));
     return "overview/frame";
   }
 }

@@ -67,13 +67,11 @@ class FirstRunTest {
     send(token(), "owner", PASSWORD, "demo", "").andExpect(redirectedUrl("/sign-in"));
 
     assertThat(builds.findByName("Tidewing")).isPresent();
-    mvc.perform(formLogin("/sign-in").user("owner").password(PASSWORD))
-        .andExpect(authenticated());
+    mvc.perform(formLogin("/sign-in").user("owner").password(PASSWORD)).andExpect(authenticated());
   }
 
   private ResultActions send(
-      String token, String name, String password, String start, String buildName)
-      throws Exception {
+      String token, String name, String password, String start, String buildName) throws Exception {
     return mvc.perform(
         post("/first-run")
             .with(csrf())
