@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param pieceId the piece in work; null where a new piece is to be begun
  * @param pieceNumber the number of that piece, or of the one to be begun
  * @param stageName the stage to be done
- * @param sentence what to do: {@code "Finish first flange in passes on TW-F07-S3L piece 1"}
+ * @param sentence what to do: {@code "Finish “First flange in passes” on TW-F07-S3L piece 1"}
  * @param reasons in plain words, the weightiest first
  */
 public record NextJob(

@@ -36,16 +36,19 @@ record RankedJob(double score, NextJob job) {
     String on = " on " + part.partNumber() + " piece " + piece.number();
     String sentence =
         switch (kind) {
-          case CHECK -> "Check " + piece.stageInWords() + on;
+          case CHECK -> "Check " + quoted(piece) + on;
           case INSPECT -> "Inspect " + part.partNumber() + " piece " + piece.number();
           case WAIT ->
-              "%s piece %d waits at %s"
-                  .formatted(part.partNumber(), piece.number(), piece.stageInWords());
-          default -> (piece.begun() ? "Finish " : "Start ") + piece.stageInWords() + on;
+              "%s piece %d waits at %s".formatted(part.partNumber(), piece.number(), quoted(piece));
+          default -> (piece.begun() ? "Finish " : "Start ") + quoted(piece) + on;
         };
     String stage = piece.stageName() == null ? "" : piece.stageName();
     return new NextJob(
         part.id(), part.partNumber(), piece.id(), piece.number(), stage, sentence, reasons, kind);
+  }
+
+  private static String quoted(PieceLine piece) {
+    return "“" + piece.stageName() + "”";
   }
 
   private static Kind kind(PieceLine piece, Hands may) {

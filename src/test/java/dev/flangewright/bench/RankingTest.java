@@ -64,7 +64,7 @@ class RankingTest {
         .extracting(NextJob::partNumber)
         .containsExactly("TW-F02-S2", "TW-F02-S1", "TW-F02-S3");
     assertThat(jobs.get(0).sentence())
-        .isEqualTo("Start first flange in passes on TW-F02-S2 piece 2");
+        .isEqualTo("Start “First flange in passes” on TW-F02-S2 piece 2");
     assertThat(jobs.get(0).reasons()).containsExactly("7 of 11 stages done");
   }
 

@@ -5,16 +5,23 @@ import dev.flangewright.bench.LogTime;
 import dev.flangewright.bench.StageEntry;
 import java.time.Instant;
 
-/** A line of a piece's log. */
-record LogLine(String when, String who, String what, String hours, String note, boolean undone) {
+/**
+ * A line of a piece's log.
+ *
+ * @param said who did what, and in how many hours
+ */
+record LogLine(String when, String said, String note, boolean undone) {
 
   static LogLine of(StageEntry entry, Instant now) {
     Double hours = entry.hours();
     return new LogLine(
         LogTime.of(entry.doneAt(), now),
-        entry.who(),
-        entry.action().word() + " \"" + entry.stageName() + "\"",
-        hours == null ? "" : Hours.inWords(hours),
+        "%s %s \"%s\"%s"
+            .formatted(
+                entry.who(),
+                entry.action().word(),
+                entry.stageName(),
+                hours == null ? "" : ", " + Hours.inWords(hours)),
         entry.note(),
         entry.undone());
   }

@@ -47,9 +47,9 @@ record StageLine(
   private static String said(PieceStage stage, Instant now) {
     List<String> facts = new ArrayList<>();
     if (stage.isFinished()) {
-      facts.add(by(stage.finishedBy(), stage.finishedAt(), now));
+      facts.add("by " + by(stage.finishedBy(), stage.finishedAt(), now));
     } else if (stage.isStarted()) {
-      facts.add("begun by " + by(stage.startedBy(), stage.startedAt(), now));
+      facts.add("by " + by(stage.startedBy(), stage.startedAt(), now));
     }
     if (stage.checkedAt() != null) {
       facts.add("checked by " + by(stage.checkedBy(), stage.checkedAt(), now));

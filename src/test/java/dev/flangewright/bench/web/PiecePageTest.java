@@ -215,6 +215,47 @@ class PiecePageTest {
   }
 
   @Test
+  void the_part_sheet_shows_the_pieces_and_offers_the_next_one() throws Exception {
+    long part = workshop.part("TW-F07-S11L");
+    show(Role.FITTER, "/parts/" + part)
+        .andExpect(
+            content()
+                .string(
+                    allOf(
+                        containsString("No piece has been begun"),
+                        containsString("Begin piece 1"),
+                        containsString("No piece of this part has been inspected"))));
+    Piece piece = workshop.begin(part);
+    show(Role.FITTER, "/parts/" + part)
+        .andExpect(
+            content()
+                .string(
+                    allOf(
+                        containsString("href=\"/pieces/" + piece.id() + "\""),
+                        containsString("0 of 10"),
+                        not(containsString("Begin piece")))));
+    send(
+        Role.LEAD,
+        "/pieces/" + piece.id() + "/inspections",
+        "outcome",
+        "SCRAP",
+        "stage",
+        "cutouts",
+        "cause",
+        "tool-marks",
+        "note",
+        "dropped");
+    show(Role.GUEST, "/parts/" + part)
+        .andExpect(
+            content()
+                .string(
+                    allOf(
+                        containsString("Tool marks or dents"),
+                        containsString("dropped"),
+                        not(containsString("Begin piece")))));
+  }
+
+  @Test
   void html_in_a_note_is_shown_as_it_was_typed() throws Exception {
     Piece piece = workshop.begin(workshop.part("TW-F07-S9L"));
     String address = "/pieces/" + piece.id();
