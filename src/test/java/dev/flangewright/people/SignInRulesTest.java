@@ -18,29 +18,31 @@ import org.springframework.test.web.servlet.MockMvc;
 @DatabaseTest
 class SignInRulesTest {
 
+  private static final String NAME = "somebody who signs in";
   private static final String PASSWORD = "a long enough one";
 
   @Autowired MockMvc mvc;
   @Autowired KeepAccounts keep;
   @Autowired Accounts accounts;
 
+  /** The database may already hold accounts of another test, so this one has a name of its own. */
   @BeforeEach
   void someone() {
-    if (keep.nobodyYet()) {
-      keep.first("lead", PASSWORD);
+    if (accounts.findByUsername(NAME).isEmpty()) {
+      SignedIn.as("test", Role.LEAD, () -> keep.add(NAME, Role.LEAD, PASSWORD));
     }
   }
 
   @Test
   void a_password_is_kept_as_argon2id_with_19_mib() {
-    String hash = accounts.findByUsername("lead").orElseThrow().passwordHash();
+    String hash = accounts.findByUsername(NAME).orElseThrow().passwordHash();
     assertThat(hash).startsWith("{argon2id}$argon2id$v=19$m=19456,t=2,p=1$");
   }
 
   @Test
   void the_right_password_lets_in_and_a_wrong_one_does_not() throws Exception {
-    mvc.perform(formLogin("/sign-in").user("lead").password(PASSWORD)).andExpect(authenticated());
-    mvc.perform(formLogin("/sign-in").user("lead").password("not the right one"))
+    mvc.perform(formLogin("/sign-in").user(NAME).password(PASSWORD)).andExpect(authenticated());
+    mvc.perform(formLogin("/sign-in").user(NAME).password("not the right one"))
         .andExpect(unauthenticated());
     mvc.perform(formLogin("/sign-in").user("nobody").password(PASSWORD))
         .andExpect(unauthenticated());
@@ -59,7 +61,7 @@ class SignInRulesTest {
 
   @Test
   void a_form_without_its_token_is_refused() throws Exception {
-    mvc.perform(post("/sign-in").param("username", "lead").param("password", PASSWORD))
+    mvc.perform(post("/sign-in").param("username", NAME).param("password", PASSWORD))
         .andExpect(status().isForbidden());
   }
 
