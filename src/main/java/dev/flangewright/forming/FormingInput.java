@@ -23,7 +23,13 @@ public enum FormingInput {
   YOUNG("youngMpa", Range.fromTo(1_000, 1_000_000)),
   DENSITY("densityKgM3", Range.aboveUpTo(0, 25_000)),
   MIN_BEND_RADIUS("minBendRadiusMm", Range.fromTo(0, 500)),
-  GRAIN_FACTOR("grainFactor", Range.aboveUpTo(0, 1));
+  GRAIN_FACTOR("grainFactor", Range.aboveUpTo(0, 1)),
+  WEB_DEPTH("webDepthMm", Range.aboveUpTo(0, 2_000)),
+  OTHER_FLAT_WIDTH("otherFlatWidthMm", Range.fromTo(0, 500)),
+  GAP("gapMm", Range.fromTo(0, 100)),
+  SPAN("spanMm", Range.fromTo(5, 10_000)),
+  EDGE_THICKNESS("edgeThicknessMm", Range.fromTo(0.05, 20)),
+  ZONE_LENGTH("zoneLengthMm", Range.fromTo(5, 1_000));
 
   private final String field;
   private final Range range;

@@ -23,7 +23,15 @@ public enum Formula {
   PASSES("FM-PASS", "Passes"),
   RISK("FM-RISK", "Governing failure mode"),
   OUTLINE("FM-OUT", "Developed outline"),
-  MASS("FM-MASS", "Mass of the blank");
+  MASS("FM-MASS", "Mass of the blank"),
+  ZONE("FM-ZONE", "Demand zone by zone"),
+  TRIM("FM-TRIM", "Demand against the width carried"),
+  PLAN("FM-PLAN", "Passes, stops and softening"),
+  GRAIN("FM-GRAIN", "Direction of the grain"),
+  BOW("FM-BOW", "Gap under a straight-edge"),
+  TEMPLATE("FM-TEMPLATE", "Gap at the contour template"),
+  MICRO("FM-MICRO", "Strain from the edge's thickness"),
+  ANGLE("FM-ANGLE", "Strain from the angle reached");
 
   private final String key;
   private final String title;

@@ -1,0 +1,86 @@
+package dev.flangewright.forming;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The demand of one stretch of a flange, by default 50 mm of mould line, for marking on the edge.
+ *
+ * <p>FM-ZONE: the edge to gather or gain (FM-SUM) of the zone alone, linear between stations, so
+ * that the zones add up to the flange. Ruffle pitch and height by FM-PITCH at the zone's peak.
+ * Derived.
+ *
+ * @param number from 1
+ * @param fromMm along the mould line
+ * @param toMm along the mould line; the last zone may be shorter
+ * @param gatherMm edge to gather (positive) or gain (negative) in the zone
+ * @param peakEdgeStrain strain of largest magnitude, signed, at the zone's ends and stations
+ * @param rufflePitchMm half-wave of the ruffle that the edge throws up; 0 where it stretches
+ * @param ruffleHeightMm its height if it swallowed all; 0 where it stretches
+ */
+public record DemandZone(
+    int number,
+    double fromMm,
+    double toMm,
+    double gatherMm,
+    double peakEdgeStrain,
+    double rufflePitchMm,
+    double ruffleHeightMm) {
+
+  /** Length of a zone: shop default, no source; about a hand's breadth of mallet work. */
+  public static final double DEFAULT_LENGTH_MM = 50;
+
+  /**
+   * Cuts a flange into zones.
+   *
+   * @param lengthMm of a zone, 5 to 1000
+   */
+  public static List<DemandZone> of(FlangeFigures figures, double lengthMm) {
+    FormingInput.ZONE_LENGTH.check(lengthMm);
+    var along = new Along(figures.stations());
+    var zones = new ArrayList<DemandZone>();
+    double total = figures.contourLengthMm();
+    int count = (int) Math.max(1, Math.ceil(total / lengthMm - 1e-9));
+    for (int i = 0; i < count; i++) {
+      double from = i * lengthMm;
+      zones.add(along.zone(i + 1, from, Math.min(total, from + lengthMm)));
+    }
+    return List.copyOf(zones);
+  }
+
+  /** The stations of a flange, read between each other. */
+  private record Along(List<StationFigures> stations) {
+
+    DemandZone zone(int number, double from, double to) {
+      double gather = 0;
+      double peak = 0;
+      double flat = 0;
+      for (int i = 1; i < stations.size(); i++) {
+        var a = stations.get(i - 1);
+        var b = stations.get(i);
+        double start = Math.max(from, a.arcMm());
+        double end = Math.min(to, b.arcMm());
+        if (end <= start) {
+          continue;
+        }
+        double atStart = (start - a.arcMm()) / (b.arcMm() - a.arcMm());
+        double atEnd = (end - a.arcMm()) / (b.arcMm() - a.arcMm());
+        double mean = mix(a.gatherDensity(), b.gatherDensity(), (atStart + atEnd) / 2);
+        gather += mean * (end - start);
+        for (double share : new double[] {atStart, atEnd}) {
+          double strain = mix(a.edgeStrain(), b.edgeStrain(), share);
+          if (Math.abs(strain) >= Math.abs(peak)) {
+            peak = strain;
+            flat = mix(a.flatWidthMm(), b.flatWidthMm(), share);
+          }
+        }
+      }
+      double pitch = peak < 0 ? Ruffling.pitchMm(flat) : 0;
+      return new DemandZone(number, from, to, gather, peak, pitch, Ruffling.heightMm(peak, flat));
+    }
+
+    private static double mix(double a, double b, double share) {
+      return a + share * (b - a);
+    }
+  }
+}
