@@ -26,6 +26,13 @@ final class ContourCheck {
     doesNotCross(stations, points);
   }
 
+  /** What digitised stations must be before a fit; the fit is checked as a whole afterwards. */
+  static void checkAsRead(List<Station> stations) {
+    enough(stations);
+    numbersRise(stations);
+    neighboursApart(stations, stations.stream().map(Station::point).toList());
+  }
+
   private static void enough(List<Station> stations) {
     int count = stations.size();
     if (!COUNT.contains(count)) {

@@ -7,6 +7,10 @@ public record Point(double xMm, double yMm) {
     return Math.hypot(other.xMm - xMm, other.yMm - yMm);
   }
 
+  Point halfWayTo(Point other) {
+    return new Point((xMm + other.xMm) / 2, (yMm + other.yMm) / 2);
+  }
+
   /** Direction towards the other point, radians from the x axis, counter-clockwise. */
   double headingTo(Point other) {
     return Math.atan2(other.yMm - yMm, other.xMm - xMm);

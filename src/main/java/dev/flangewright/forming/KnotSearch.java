@@ -1,0 +1,161 @@
+package dev.flangewright.forming;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.QRDecomposition;
+
+/**
+ * Where the knots of a fair fit serve best.
+ *
+ * <p>FM-FIT, the knots: beside a curve near the points the deviations of any fair fit are a linear
+ * function of its curvatures, so that a set of knots is judged by one small linear least squares
+ * problem. The straight line comes first, then the circle, then a knot at either end; every further
+ * knot is set where it lowers the sum of squares most, after which each knot in turn is moved while
+ * that gains at least 2 %. Knots stay two spaces of the grid apart. The 2 %: a shop default, no
+ * source; it keeps scatter from pulling knots about.
+ */
+final class KnotSearch {
+
+  private static final int APART = 2;
+  private static final double GAIN = 0.98;
+
+  private final KnotGrid grid;
+  private final double[][] columns;
+  private final double[] target;
+  private final double beyond;
+
+  /** Shift and turn of the start are projected out, so that only the places' columns are left. */
+  KnotSearch(SpiralFit near) {
+    this.grid = near.curve().grid();
+    var full = near.curve().sensitivity(near.feet());
+    var qr = new QRDecomposition(MatrixUtils.createRealMatrix(full));
+    double[] rotated = qr.getQT().operate(near.target(full));
+    int rows = Math.min(rotated.length, grid.places() + 2);
+    var triangle = qr.getR();
+    this.columns = new double[grid.places()][rows - 2];
+    for (int place = 0; place < columns.length; place++) {
+      for (int i = 2; i < rows; i++) {
+        columns[place][i - 2] = triangle.getEntry(i, place + 2);
+      }
+    }
+    this.target = Arrays.copyOfRange(rotated, 2, rows);
+    this.beyond = square(Arrays.copyOfRange(rotated, rows, rotated.length));
+  }
+
+  /** The next larger set of knots. */
+  int[] grown(int[] knots) {
+    return switch (knots.length) {
+      case 0 -> new int[] {grid.cells() / 2};
+      case 1 -> moved(new int[] {0, grid.cells()});
+      default -> moved(inserted(knots));
+    };
+  }
+
+  private int[] inserted(int[] knots) {
+    int[] best = knots;
+    double least = Double.POSITIVE_INFINITY;
+    for (int place = 0; place < grid.places(); place++) {
+      int[] candidate = with(knots, place);
+      double sum = apart(candidate) ? sumOfSquares(candidate) : Double.POSITIVE_INFINITY;
+      if (sum < least) {
+        least = sum;
+        best = candidate;
+      }
+    }
+    return best;
+  }
+
+  private int[] moved(int[] knots) {
+    int[] best = knots;
+    double least = sumOfSquares(knots);
+    boolean gained = true;
+    while (gained) {
+      gained = false;
+      for (int j = 0; j < best.length; j++) {
+        int[] rest = without(best, j);
+        int[] candidate = inserted(rest);
+        double sum = sumOfSquares(candidate);
+        if (sum < GAIN * least) {
+          least = sum;
+          best = candidate;
+          gained = true;
+        }
+      }
+    }
+    return best;
+  }
+
+  private static int[] with(int[] knots, int place) {
+    int[] more = Arrays.copyOf(knots, knots.length + 1);
+    more[knots.length] = place;
+    Arrays.sort(more);
+    return more;
+  }
+
+  private static int[] without(int[] knots, int j) {
+    var rest = new ArrayList<Integer>();
+    for (int i = 0; i < knots.length; i++) {
+      if (i != j) {
+        rest.add(knots[i]);
+      }
+    }
+    return rest.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  private static boolean apart(int[] knots) {
+    for (int i = 1; i < knots.length; i++) {
+      if (knots[i] - knots[i - 1] < APART) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** What the best curve with these knots leaves of the squared deviations, mm², nearly. */
+  double sumOfSquares(int[] knots) {
+    double[] rest = target.clone();
+    var directions = new ArrayList<double[]>();
+    for (double[] hat : SpiralFit.hats(grid, knots)) {
+      double[] direction = column(hat);
+      double before = square(direction);
+      directions.forEach(other -> takeOut(direction, other));
+      if (square(direction) > 1e-18 * before) {
+        takeOut(rest, direction);
+        directions.add(direction);
+      }
+    }
+    return square(rest) + beyond;
+  }
+
+  private double[] column(double[] hat) {
+    var column = new double[target.length];
+    for (int place = 0; place < hat.length; place++) {
+      if (hat[place] != 0) {
+        for (int i = 0; i < column.length; i++) {
+          column[i] += hat[place] * columns[place][i];
+        }
+      }
+    }
+    return column;
+  }
+
+  private static void takeOut(double[] from, double[] direction) {
+    double share = product(from, direction) / square(direction);
+    for (int i = 0; i < from.length; i++) {
+      from[i] -= share * direction[i];
+    }
+  }
+
+  private static double square(double[] a) {
+    return product(a, a);
+  }
+
+  private static double product(double[] a, double[] b) {
+    double sum = 0;
+    for (int i = 0; i < a.length; i++) {
+      sum += a[i] * b[i];
+    }
+    return sum;
+  }
+}
