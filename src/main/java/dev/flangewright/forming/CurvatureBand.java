@@ -1,5 +1,7 @@
 package dev.flangewright.forming;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.TreeSet;
 import org.hipparchus.distribution.continuous.TDistribution;
 
@@ -22,6 +24,7 @@ import org.hipparchus.distribution.continuous.TDistribution;
 final class CurvatureBand {
 
   private static final double PRIOR = 3;
+  private static final int HALVINGS = 2;
   private static final double POINT = 0.975;
 
   private final KnotGrid grid;
@@ -54,20 +57,16 @@ final class CurvatureBand {
 
   /** As many of the wished-for knots as the stations can bear. */
   private int[] freer(int[] knots, int stations) {
-    var more = new TreeSet<Integer>();
-    for (int knot : knots) {
-      more.add(knot);
+    int[] best = knots.length > 0 ? knots : new int[] {0};
+    var more = new TreeSet<Integer>(List.of(0, grid.cells()));
+    Arrays.stream(knots).forEach(more::add);
+    for (int halving = 0; halving <= HALVINGS && 2 + more.size() <= stations / 2; halving++) {
+      best = more.stream().mapToInt(Integer::intValue).toArray();
+      for (int j = 1; j < best.length; j++) {
+        more.add((best[j - 1] + best[j]) / 2);
+      }
     }
-    more.add(0);
-    more.add(grid.cells());
-    if (more.size() + 2 >= stations) {
-      return knots.length > 0 ? knots : new int[] {0};
-    }
-    var ends = more.stream().mapToInt(Integer::intValue).toArray();
-    for (int j = 1; j < ends.length && 2 + more.size() < stations / 2; j++) {
-      more.add((ends[j - 1] + ends[j]) / 2);
-    }
-    return more.stream().mapToInt(Integer::intValue).toArray();
+    return best;
   }
 
   double low(double arc, double fitted) {

@@ -2,8 +2,6 @@ package dev.flangewright.forming;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import org.hipparchus.linear.MatrixUtils;
-import org.hipparchus.linear.QRDecomposition;
 
 /**
  * Where the knots of a fair fit serve best.
@@ -17,30 +15,31 @@ import org.hipparchus.linear.QRDecomposition;
  */
 final class KnotSearch {
 
-  private static final int APART = 2;
-  private static final double GAIN = 0.98;
+  private static final int APART = 16;
+  private static final int END_SHARE = 6;
+  private static final double MOVE = 4;
 
   private final KnotGrid grid;
   private final double[][] columns;
   private final double[] target;
   private final double beyond;
+  private final double gain;
 
   /** Shift and turn of the start are projected out, so that only the places' columns are left. */
   KnotSearch(SpiralFit near) {
     this.grid = near.curve().grid();
     var full = near.curve().sensitivity(near.feet());
-    var qr = new QRDecomposition(MatrixUtils.createRealMatrix(full));
-    double[] rotated = qr.getQT().operate(near.target(full));
-    int rows = Math.min(rotated.length, grid.places() + 2);
-    var triangle = qr.getR();
+    var reduced = new LeastSquares(full, near.target(full));
+    int rows = grid.places() + 2;
     this.columns = new double[grid.places()][rows - 2];
     for (int place = 0; place < columns.length; place++) {
       for (int i = 2; i < rows; i++) {
-        columns[place][i - 2] = triangle.getEntry(i, place + 2);
+        columns[place][i - 2] = reduced.triangle(i, place + 2);
       }
     }
-    this.target = Arrays.copyOfRange(rotated, 2, rows);
-    this.beyond = square(Arrays.copyOfRange(rotated, rows, rotated.length));
+    this.target = Arrays.copyOfRange(reduced.turned(), 2, rows);
+    this.beyond = square(Arrays.copyOfRange(reduced.turned(), rows, reduced.turned().length));
+    this.gain = full.length / (full.length + MOVE);
   }
 
   /** The next larger set of knots. */
@@ -76,7 +75,7 @@ final class KnotSearch {
         int[] rest = without(best, j);
         int[] candidate = inserted(rest);
         double sum = sumOfSquares(candidate);
-        if (sum < GAIN * least) {
+        if (sum < gain * least) {
           least = sum;
           best = candidate;
           gained = true;
@@ -103,13 +102,15 @@ final class KnotSearch {
     return rest.stream().mapToInt(Integer::intValue).toArray();
   }
 
-  private static boolean apart(int[] knots) {
-    for (int i = 1; i < knots.length; i++) {
-      if (knots[i] - knots[i - 1] < APART) {
+  private boolean apart(int[] knots) {
+    int last = knots.length - 1;
+    for (int i = 1; i <= last; i++) {
+      if (knots[i] - knots[i - 1] < grid.cells() / APART) {
         return false;
       }
     }
-    return true;
+    int end = grid.cells() / END_SHARE;
+    return last < 1 || knots[1] >= end && knots[last - 1] <= grid.cells() - end;
   }
 
   /** What the best curve with these knots leaves of the squared deviations, mm², nearly. */

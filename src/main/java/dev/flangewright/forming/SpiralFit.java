@@ -13,7 +13,7 @@ import java.util.List;
 final class SpiralFit {
 
   private static final int STEPS = 12;
-  private static final double SETTLED_MM = 1e-9;
+  private static final double SETTLED_MM = 1e-7;
   private static final double STIFFNESS = 0.3;
   private static final double GROUND = 1e-4;
 
