@@ -34,10 +34,13 @@ final class ContourCheck {
   }
 
   private static void enough(List<Station> stations) {
-    int count = stations.size();
-    if (!COUNT.contains(count)) {
-      var reason = count < 2 ? TOO_FEW_STATIONS : TOO_MANY_STATIONS;
-      throw FormingException.of(reason, "stations", (double) count, COUNT);
+    count(stations.size());
+  }
+
+  static void count(double stations) {
+    if (!COUNT.contains(stations)) {
+      var reason = stations < 2 ? TOO_FEW_STATIONS : TOO_MANY_STATIONS;
+      throw FormingException.of(reason, "stations", stations, COUNT);
     }
   }
 

@@ -8,7 +8,12 @@ public record Point(double xMm, double yMm) {
   }
 
   Point halfWayTo(Point other) {
-    return new Point((xMm + other.xMm) / 2, (yMm + other.yMm) / 2);
+    return towards(other, 0.5);
+  }
+
+  /** The point that far on the way to the other one: 0 is here, 1 is there. */
+  Point towards(Point other, double share) {
+    return new Point(xMm + share * (other.xMm - xMm), yMm + share * (other.yMm - yMm));
   }
 
   /** Direction towards the other point, radians from the x axis, counter-clockwise. */
