@@ -62,6 +62,7 @@ final class SvgPathReader {
       line(start);
       before = 'Z';
     } else {
+      text.skipSpace();
       repeatNumbers(command);
     }
   }
