@@ -33,14 +33,17 @@ final class FairPiece {
     var search = new KnotSearch(near);
     double most = 1.5 * points.size() * tolerance * tolerance;
     int[] knots = {};
-    for (; knots.length < mostKnots(points.size()); knots = search.grown(knots)) {
+    int[] freer = knots;
+    do {
+      knots = freer;
       if (search.sumOfSquares(knots) <= most) {
         var piece = fitted(near, knots);
         if (piece.fit.within(tolerance)) {
           return piece.straightened(tolerance);
         }
       }
-    }
+      freer = search.grown(knots);
+    } while (freer.length > knots.length && freer.length <= mostKnots(points.size()));
     throw refusal(stations, fitted(near, knots).fit, tolerance);
   }
 
@@ -48,7 +51,7 @@ final class FairPiece {
    * Fewer unknowns than stations by far: more would follow the scatter, and its curvature with it.
    */
   private static int mostKnots(int stations) {
-    return Math.min(24, Math.max(Math.min((stations - 2) / 2, 3), stations / 3)) + 1;
+    return Math.min(24, Math.max(Math.min((stations - 2) / 2, 3), stations / 3));
   }
 
   private static FairPiece fitted(SpiralFit near, int[] knots) {

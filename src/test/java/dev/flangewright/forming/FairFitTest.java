@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.flangewright.forming.FormingException.Reason;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,14 +24,15 @@ class FairFitTest {
   private static final double SCATTER_MM = 0.3;
 
   /** A contour read with errors, fitted, and the truth at its stations. */
-  private record Trial(Shape shape, double[] at, FairFit fit) {
+  private record Trial(Shape shape, List<Double> at, FairFit fit) {
 
     /** Up to 0.3 mm off in x and in y, evenly distributed. */
     static Trial even(Shape shape, int count, long seed, double tolerance) {
       var random = new Random(seed);
       double[] at = shape.uneven(count, random);
       var read = Shape.scattered(shape.points(at), random, SCATTER_MM);
-      return new Trial(shape, at, FairFit.of(Shape.read(read), tolerance));
+      return new Trial(
+          shape, DoubleStream.of(at).boxed().toList(), FairFit.of(Shape.read(read), tolerance));
     }
 
     /** 0.3 mm standard deviation in x and in y. */
@@ -37,7 +40,8 @@ class FairFitTest {
       var random = new Random(seed);
       double[] at = shape.uneven(count, random);
       var read = Shape.scatteredNormally(shape.points(at), random, SCATTER_MM);
-      return new Trial(shape, at, FairFit.of(Shape.read(read), tolerance));
+      return new Trial(
+          shape, DoubleStream.of(at).boxed().toList(), FairFit.of(Shape.read(read), tolerance));
     }
 
     double errorOfPeakDemand() {
@@ -50,12 +54,12 @@ class FairFitTest {
 
     double shareInBand() {
       int in = 0;
-      for (int i = 0; i < at.length; i++) {
+      for (int i = 0; i < at.size(); i++) {
         var station = fit.stations().get(i);
-        double truth = shape.curvaturePerMm(at[i]);
+        double truth = shape.curvaturePerMm(at.get(i));
         in += station.curvatureLowPerMm() <= truth && truth <= station.curvatureHighPerMm() ? 1 : 0;
       }
-      return (double) in / at.length;
+      return (double) in / at.size();
     }
   }
 
@@ -68,7 +72,7 @@ class FairFitTest {
   }
 
   private static double rms(double... errors) {
-    return Math.sqrt(java.util.Arrays.stream(errors).map(e -> e * e).average().getAsDouble());
+    return Math.sqrt(DoubleStream.of(errors).map(e -> e * e).average().getAsDouble());
   }
 
   @ParameterizedTest
@@ -150,7 +154,7 @@ class FairFitTest {
 
   @Test
   void a_deviation_is_positive_towards_the_web() {
-    var points = new java.util.ArrayList<>(Loft.circle(500, Loft.even(0, 1.2, 41)));
+    var points = new ArrayList<>(Loft.circle(500, Loft.even(0, 1.2, 41)));
     double inside = 500 - 0.4;
     double angle = 0.6;
     points.set(20, new Point(inside * Math.cos(angle), inside * Math.sin(angle)));
@@ -280,7 +284,7 @@ class FairFitTest {
 
   @Test
   void scatter_beyond_the_tolerance_is_refused_and_names_the_reading_farthest_off() {
-    var points = new java.util.ArrayList<>(Loft.circle(500, Loft.even(0, 1.2, 40)));
+    var points = new ArrayList<>(Loft.circle(500, Loft.even(0, 1.2, 40)));
     points.set(17, new Point(points.get(17).xMm() + 4, points.get(17).yMm() + 3));
     var refusal =
         catchThrowableOfType(FormingException.class, () -> FairFit.of(Shape.read(points), 0.3));
@@ -303,12 +307,13 @@ class FairFitTest {
   @Test
   void whatever_is_read_the_fit_is_finite_or_refused() {
     var random = new Random(23);
+    var shapes = List.of(Shape.values());
     int fitted = 0;
     for (int i = 0; i < 150; i++) {
       int count = random.nextInt(2, 40);
       double size = Math.exp(random.nextDouble(Math.log(1), Math.log(20_000)));
       double wild = random.nextInt(3) == 0 ? size : random.nextDouble(0, 2);
-      var shape = Shape.values()[random.nextInt(Shape.values().length)];
+      var shape = shapes.get(random.nextInt(shapes.size()));
       var points =
           shape.points(shape.uneven(count, random)).stream()
               .map(p -> new Point(p.xMm() * size / 700, p.yMm() * size / 700))
