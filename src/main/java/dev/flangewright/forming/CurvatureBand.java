@@ -11,7 +11,7 @@ import org.hipparchus.distribution.continuous.TDistribution;
  * <pre>
  * FM-BAND  κ' ± t·s·√(w'(A'A)⁻¹w), widened to hold the fit's own κ
  *          s² = (Σd² + 3·(tol/2)²)/(n − p + 3)
- * κ' curvature of a freer fit: the same knots, the ends and one knot more in every gap; A its
+ * κ' curvature of a freer fit: the same knots, the ends and three knots more in every gap, as far as there are stations; A its
  * sensitivities, w the weights of its knots at the station, p its unknowns, n stations, d its
  * deviations (mm), tol the tolerance (mm), t Student's 97.5 % point for n − p + 3
  * </pre>
@@ -60,7 +60,7 @@ final class CurvatureBand {
     int[] best = knots.length > 0 ? knots : new int[] {0};
     var more = new TreeSet<Integer>(List.of(0, grid.cells()));
     Arrays.stream(knots).forEach(more::add);
-    for (int halving = 0; halving <= HALVINGS && 2 + more.size() <= stations / 2; halving++) {
+    for (int halving = 0; halving <= HALVINGS && 2 + more.size() <= stations * 5 / 8; halving++) {
       best = more.stream().mapToInt(Integer::intValue).toArray();
       for (int j = 1; j < best.length; j++) {
         more.add((best[j - 1] + best[j]) / 2);

@@ -36,15 +36,17 @@ final class FairPiece {
     int[] freer = knots;
     do {
       knots = freer;
-      if (search.sumOfSquares(knots) <= most) {
-        var piece = fitted(near, knots);
+      var run = search.straightRun(knots);
+      double sum = run == null ? search.sumOfSquares(knots) : run.sumOfSquares();
+      if (sum <= most) {
+        var piece = run == null ? fitted(near, knots) : fitted(near, run);
         if (piece.fit.within(tolerance)) {
           return piece.straightened(tolerance);
         }
       }
       freer = search.grown(knots);
     } while (freer.length > knots.length && freer.length <= mostKnots(points.size()));
-    throw refusal(stations, fitted(near, knots).fit, tolerance);
+    throw fitted(near, knots).refusal(stations, tolerance);
   }
 
   /**
@@ -57,6 +59,13 @@ final class FairPiece {
   private static FairPiece fitted(SpiralFit near, int[] knots) {
     var hats = SpiralFit.hats(near.curve().grid(), knots);
     return new FairPiece(near.best(hats), knots, Arrays.asList(hats));
+  }
+
+  private static FairPiece fitted(SpiralFit near, StraightRun run) {
+    var all = SpiralFit.hats(near.curve().grid(), run.knots());
+    var hats = new ArrayList<>(Arrays.asList(all));
+    hats.subList(run.first(), run.first() + 2).clear();
+    return new FairPiece(near.best(hats.toArray(double[][]::new)), run.knots(), hats);
   }
 
   /** Without the knots whose curvature may be zero, those first that cost least. */
@@ -74,10 +83,24 @@ final class FairPiece {
     return best == null ? this : best.straightened(tolerance);
   }
 
-  private static FormingException refusal(List<Station> stations, SpiralFit fit, double tolerance) {
+  /**
+   * At the station that would stand farthest off if it were not fitted: d/(1 − h), h the share it
+   * has in its own fitted place. A misread point draws the curve to itself.
+   */
+  private FormingException refusal(List<Station> stations, double tolerance) {
+    var full = fit.curve().sensitivity(fit.feet());
+    var rows = new double[full.length][];
+    for (int i = 0; i < rows.length; i++) {
+      rows[i] = SpiralFit.reduced(full[i], hats.toArray(double[][]::new));
+    }
+    var leastSquares = new LeastSquares(rows, fit.deviations());
     int worst = 0;
-    for (int i = 1; i < stations.size(); i++) {
-      worst = Math.abs(fit.deviations()[i]) > Math.abs(fit.deviations()[worst]) ? i : worst;
+    double farthest = 0;
+    for (int i = 0; i < rows.length; i++) {
+      double free = Math.max(1e-6, 1 - leastSquares.variance(rows[i]));
+      double off = Math.abs(fit.deviations()[i]) / free;
+      worst = off > farthest ? i : worst;
+      farthest = Math.max(off, farthest);
     }
     return FormingException.of(
             FormingException.Reason.NO_FAIR_CURVE,

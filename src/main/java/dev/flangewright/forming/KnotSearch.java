@@ -2,6 +2,7 @@ package dev.flangewright.forming;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where the knots of a fair fit serve best.
@@ -20,6 +21,7 @@ final class KnotSearch {
   private static final int END_SHARE = 6;
   private static final double MOVE = 4;
   private static final int ROUNDS = 6;
+  private static final int NONE = -1;
 
   private final KnotGrid grid;
   private final double[][] columns;
@@ -117,10 +119,35 @@ final class KnotSearch {
 
   /** What the best curve with these knots leaves of the squared deviations, mm², nearly. */
   double sumOfSquares(int[] knots) {
+    return apart(knots) || knots.length < 2 ? left(knots, NONE) : Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * The same with a straight run from one knot to the next; infinite when they stand too close.
+   *
+   * @param straight which of the knots begins it
+   */
+  double sumOfSquares(int[] knots, int straight) {
+    return apart(knots) ? left(knots, straight) : Double.POSITIVE_INFINITY;
+  }
+
+  /** A straight run between the knots, unless none serves better by more than scatter would. */
+  @Nullable StraightRun straightRun(int[] knots) {
+    if (knots.length < 2) {
+      return null;
+    }
+    var run = StraightRun.between(this, grid.places(), knots);
+    return gain * run.sumOfSquares() < sumOfSquares(knots) ? run : null;
+  }
+
+  private double left(int[] knots, int straight) {
     double[] rest = target.clone();
     var directions = new ArrayList<double[]>();
-    for (double[] hat : SpiralFit.hats(grid, knots)) {
-      double[] direction = column(hat);
+    for (int j = 0; j < knots.length; j++) {
+      if (straight != NONE && (j == straight || j == straight + 1)) {
+        continue;
+      }
+      double[] direction = column(grid.hat(knots, j));
       double before = square(direction);
       directions.forEach(other -> takeOut(direction, other));
       if (square(direction) > 1e-18 * before) {

@@ -47,10 +47,23 @@ final class SpiralFit {
     var hats = hats(grid, knots);
     var curve = chain.curve(grid, hats, penalty(grid, knots.length, 0));
     var fit = new SpiralFit(points, curve, chain.arcs());
-    for (int i = 0; i < 4; i++) {
-      fit = fit.step(hats, penalty(grid, knots.length, 2));
+    for (int i = 0; i < 3; i++) {
+      fit = fit.step(hats, penalty(grid, knots.length, 2)).regridded();
     }
     return fit;
+  }
+
+  /** With a grid from the first foot to the last, so that either end may come first. */
+  private SpiralFit regridded() {
+    double from = feet[0];
+    double length = Math.max(0.5 * curve.grid().lengthMm(), feet[feet.length - 1] - from);
+    var grid = KnotGrid.of(length, points.size());
+    var curvature = new double[grid.places()];
+    for (int place = 0; place < curvature.length; place++) {
+      curvature[place] = curve.curvaturePerMm(from + length * place / grid.cells());
+    }
+    var again = new SpiralCurve(grid, curve.at(from), curve.heading(from), curvature);
+    return new SpiralFit(points, again, Arrays.stream(feet).map(foot -> foot - from).toArray());
   }
 
   private static double[][] penalty(KnotGrid grid, int knots, int before) {

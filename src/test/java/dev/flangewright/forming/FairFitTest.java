@@ -188,31 +188,34 @@ class FairFitTest {
 
   @Test
   void a_reverse_curve_keeps_its_straight_run_straight_and_both_its_bends() {
-    DoubleUnaryOperator curvature = s -> s < 250 ? 1.0 / 300 : s < 450 ? 0 : -1.0 / 400;
-    double[] at = Loft.uneven(0, 700, 60);
+    DoubleUnaryOperator curvature = s -> s < 250 ? 1.0 / 300 : s < 550 ? 0 : -1.0 / 400;
+    double[] at = Loft.uneven(0, 800, 60);
     var shrink = new double[SEEDS];
     var stretch = new double[SEEDS];
+    int straight = 0;
     for (int seed = 0; seed < SEEDS; seed++) {
       var points = Shape.scattered(Loft.withCurvature(at, curvature), new Random(seed), 0.3);
       var contour = FairFit.of(Shape.read(points), 0.6).contour();
       assertThat(contour.kind()).isEqualTo(FlangeKind.MIXED);
+      straight += contour.kindAt(30) == FlangeKind.PLAIN ? 1 : 0;
       var runs = contour.runs();
       shrink[seed] = 300 / runs.get(0).tightestRadiusMm() - 1;
       stretch[seed] = 400 / runs.get(runs.size() - 1).tightestRadiusMm() - 1;
       for (int i = 0; i < at.length; i++) {
         if (at[i] < 180) {
           assertThat(contour.kindAt(i)).isEqualTo(FlangeKind.SHRINK);
-        } else if (at[i] > 520) {
+        } else if (at[i] > 620) {
           assertThat(contour.kindAt(i)).isEqualTo(FlangeKind.STRETCH);
-        } else if (Math.abs(at[i] - 350) < 30) {
-          // A curvature of 1/1500 over the middle of the run stands 0.3 mm off: the scatter.
-          assertThat(contour.curvaturePerMm(i)).isCloseTo(0, within(1.0 / 1500));
+        } else if (Math.abs(at[i] - 400) < 40) {
+          // A radius of 2 m stands 0.4 mm off the middle 80 mm: hidden by the tolerance.
+          assertThat(contour.curvaturePerMm(i)).isCloseTo(0, within(1.0 / 2000));
         }
       }
     }
-    // A jump of curvature is the hardest case for a broken line: tabled in the method page.
-    assertThat(rms(shrink)).isLessThan(0.15);
-    assertThat(rms(stretch)).isLessThan(0.15);
+    assertThat(rms(shrink)).isLessThan(0.10);
+    assertThat(rms(stretch)).isLessThan(0.10);
+    // In the other readings a slight bend over the run fits a little better.
+    assertThat(straight).isGreaterThan(SEEDS / 2);
   }
 
   @Test
@@ -223,11 +226,12 @@ class FairFitTest {
       var other = FairFit.of(Shape.read(Loft.mirrored(points)), 0.6);
       assertThat(other.degreesOfFreedom()).isEqualTo(one.degreesOfFreedom());
       for (int i = 0; i < 37; i++) {
-        // The least squares start from the other end; they settle to 1e-7 mm.
+        // The knots' places are laid along a first fit whose ends settle to hundredths of a mm:
+        // 0.01 % of curvature.
         assertThat(other.contour().curvaturePerMm(36 - i))
-            .isCloseTo(one.contour().curvaturePerMm(i), within(1e-8));
+            .isCloseTo(one.contour().curvaturePerMm(i), within(3e-7));
         assertThat(other.stations().get(36 - i).deviationMm())
-            .isCloseTo(one.stations().get(i).deviationMm(), within(1e-5));
+            .isCloseTo(one.stations().get(i).deviationMm(), within(1e-3));
       }
     }
   }

@@ -54,7 +54,6 @@ class SvgPathTest {
         "M10 20l20 20 | 30 | -40",
         "M10 20H30V40 | 30 | -40",
         "M10 20h10 10v20 | 30 | -40",
-        "M10 20\t\n\r\fL 30 , 40 | 30 | -40",
         "M+10+20L+30+40 | 30 | -40",
         "M10 20C10 30 20 40 30 40 | 30 | -40",
         "M10 20c0 10 10 20 20 20 | 30 | -40",
@@ -69,6 +68,11 @@ class SvgPathTest {
       })
   void every_command_and_compact_form_leads_where_it_should(String path, double x, double y) {
     assertThat(end(path).distanceMm(new Point(x, y))).isLessThan(1e-9);
+  }
+
+  @Test
+  void every_kind_of_white_space_separates() {
+    assertThat(end("\t\n\r\f M10 20\t\n\r\fL 30 , 40\n")).isEqualTo(new Point(30, -40));
   }
 
   @ParameterizedTest
