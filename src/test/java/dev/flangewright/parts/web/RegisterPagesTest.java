@@ -149,6 +149,40 @@ class RegisterPagesTest {
   }
 
   @Test
+  void the_part_sheet_tells_how_an_edge_is_taken_down_and_which_way_the_grain_runs()
+      throws Exception {
+    read("/parts/" + part)
+        .andExpect(
+            content()
+                .string(
+                    allOf(
+                        containsString("How is it taken down?"),
+                        containsString("not in the tables, or not fit to go by"),
+                        containsString("working, 22.0 mm"),
+                        containsString("to gather"),
+                        containsString("Grain, where the drawing leaves it open: best at"),
+                        containsString("href=\"#FM-PLAN\""),
+                        containsString("href=\"#FM-ZONE\""),
+                        containsString("href=\"#FM-TRIM\""),
+                        containsString("href=\"#FM-GRAIN\""))));
+  }
+
+  @Test
+  void a_metal_that_hardens_soon_is_softened_where_the_process_sheet_allows() throws Exception {
+    as(
+            Role.LEAD,
+            typedPart("/parts/" + part + "/edit", "P-1", "6061", "T6").param("version", version()))
+        .andExpect(redirectedUrl("/parts/" + part));
+    read("/parts/" + part)
+        .andExpect(
+            content()
+                .string(
+                    allOf(
+                        containsString("uniform strain, 5\u00A0% (from memory)"),
+                        containsString("Uniform strain to go by"))));
+  }
+
+  @Test
   void a_part_that_cannot_be_figured_says_why_and_can_still_be_edited() throws Exception {
     jdbc.sql("update part set thickness = 'thick' where id = ?").param(part).update();
     read("/parts/" + part)
@@ -363,6 +397,11 @@ class RegisterPagesTest {
   }
 
   private static MockHttpServletRequestBuilder typedPart(String page, String number, String alloy) {
+    return typedPart(page, number, alloy, "O");
+  }
+
+  private static MockHttpServletRequestBuilder typedPart(
+      String page, String number, String alloy, String temper) {
     return post(page)
         .param("partNumber", number)
         .param("frame", "F1")
@@ -370,7 +409,7 @@ class RegisterPagesTest {
         .param("drawing", "D-1")
         .param("drawingIssue", "B")
         .param("alloy", alloy)
-        .param("temper", "O")
+        .param("temper", temper)
         .param("thicknessMm", "1.2")
         .param("insideBendRadiusMm", "3")
         .param("blockSet", "BS-1");
