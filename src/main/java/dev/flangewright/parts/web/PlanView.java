@@ -19,7 +19,7 @@ record PlanView(
 
   private static final String UNKNOWN =
       "The uniform strain of this temper is not in the tables, or not fit to go by,"
-          + " so softening is not advised here.";
+          + " so this page gives no advice on softening.";
 
   static PlanView of(PartFigures part, PartFigures.OfFlange figured) {
     Sourced uniform = part.metal().uniformStrain();

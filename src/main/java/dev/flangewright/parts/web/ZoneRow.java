@@ -18,7 +18,7 @@ record ZoneRow(Figure along, Figure move, String way, Figure peak, Figure pitch,
         new Figure(
             Figure.mm(zone.fromMm(), 0).text() + " to " + Figure.mm(zone.toMm(), 0).text(), "mm"),
         Figure.mm(Math.abs(zone.gatherMm()), 2),
-        zone.gatherMm() > 0 ? "to gather" : zone.gatherMm() < 0 ? "to gain" : "",
+        zone.gatherMm() > 0 ? "gather" : zone.gatherMm() < 0 ? "gain" : "",
         Figure.percent(zone.peakEdgeStrain(), 2),
         ruffles ? Figure.mm(zone.rufflePitchMm(), 0) : NONE,
         ruffles ? Figure.mm(zone.ruffleHeightMm(), 1) : NONE);

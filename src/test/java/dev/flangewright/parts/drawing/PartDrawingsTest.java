@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.flangewright.drawing.Box;
 import dev.flangewright.drawing.Drawn;
+import dev.flangewright.drawing.Numbers;
 import dev.flangewright.drawing.Spot;
 import dev.flangewright.forming.Contour;
 import dev.flangewright.forming.EdgeCondition;
@@ -264,8 +265,7 @@ class PartDrawingsTest {
       assertThat(drawn.words())
           .anyMatch(words -> words.startsWith("finished, 12.0 mm: "))
           .contains(
-              "working, 16.0 mm: %.2f %%"
-                  .formatted(100 * Math.abs(edge.figures().peakEdgeStrain())),
+              "working, 16.0 mm: " + Numbers.figure(100 * Math.abs(edge.peak()), 2) + " %",
               "Largest edge strain, %");
     }
   }
