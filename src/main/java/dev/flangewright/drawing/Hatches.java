@@ -1,5 +1,7 @@
 package dev.flangewright.drawing;
 
+import org.jspecify.annotations.Nullable;
+
 /** A hatch for each state, so that the parts of a bar are told apart without colour. */
 final class Hatches {
 
@@ -48,8 +50,7 @@ final class Hatches {
     }
   }
 
-  private static void rect(
-      Svg svg, String cssClass, Box box, @org.jspecify.annotations.Nullable String fill) {
+  private static void rect(Svg svg, String cssClass, Box box, @Nullable String fill) {
     svg.draw(
         "rect",
         fill == null ? "class" : "fill",

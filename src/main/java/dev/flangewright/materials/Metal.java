@@ -1,6 +1,8 @@
 package dev.flangewright.materials;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,9 +33,9 @@ public record Metal(
 
   /** All values that are known. */
   public List<Sourced> values() {
-    return java.util.stream.Stream.of(
+    return Stream.of(
             densityKgM3, youngMpa, proofMpa, utsMpa, elongationPct, uniformStrain, minBendRadiusMm)
-        .filter(java.util.Objects::nonNull)
+        .filter(Objects::nonNull)
         .toList();
   }
 }

@@ -4,6 +4,7 @@ import dev.flangewright.drawing.Numbers;
 import dev.flangewright.drawing.SegmentState;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** The drawing of the hull in words. */
 final class HullWords {
@@ -16,7 +17,7 @@ final class HullWords {
     for (SegmentState state : SegmentState.values()) {
       long count = segments.stream().filter(s -> s.state() == state).count();
       if (count > 0) {
-        parts.add(count + " " + state.word().toLowerCase(java.util.Locale.ROOT));
+        parts.add(count + " " + state.word().toLowerCase(Locale.ROOT));
       }
     }
     long missing = segments.stream().filter(s -> !s.isDrawn()).count();

@@ -6,6 +6,7 @@ import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.Version;
 import java.time.Instant;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** One restoration. */
@@ -46,7 +47,7 @@ public class Build {
 
   /** The identity; set once the build is stored. */
   public Long id() {
-    return java.util.Objects.requireNonNull(id);
+    return Objects.requireNonNull(id);
   }
 
   public long version() {

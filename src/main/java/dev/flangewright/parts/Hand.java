@@ -1,5 +1,7 @@
 package dev.flangewright.parts;
 
+import java.util.Locale;
+
 /** Which hand of a mirrored pair a part is. */
 public enum Hand {
   LEFT,
@@ -8,6 +10,6 @@ public enum Hand {
 
   /** The word in files and on pages. */
   public String word() {
-    return name().toLowerCase(java.util.Locale.ROOT);
+    return name().toLowerCase(Locale.ROOT);
   }
 }

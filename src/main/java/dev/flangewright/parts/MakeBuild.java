@@ -3,6 +3,7 @@ package dev.flangewright.parts;
 import dev.flangewright.people.MayEditRegister;
 import dev.flangewright.people.Refused;
 import java.time.Clock;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -46,7 +47,7 @@ public class MakeBuild {
     build.isNamed(freeName(name, build), checked(note));
   }
 
-  private String freeName(String name, @org.jspecify.annotations.Nullable Build self) {
+  private String freeName(String name, @Nullable Build self) {
     String clean = name.strip();
     if (clean.isEmpty() || clean.length() > LONGEST_NAME) {
       throw Refused.unacceptable("name needs 1 to " + LONGEST_NAME + " characters.");

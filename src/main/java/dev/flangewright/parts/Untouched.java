@@ -2,6 +2,7 @@ package dev.flangewright.parts;
 
 import dev.flangewright.parts.PartProgress.Progress;
 import dev.flangewright.people.Refused;
+import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 
@@ -26,7 +27,7 @@ class Untouched {
     }
   }
 
-  private static boolean isTouched(@org.jspecify.annotations.Nullable Progress progress) {
+  private static boolean isTouched(@Nullable Progress progress) {
     return progress != null && (progress.state() != PartState.NOT_BEGUN || progress.scrapped() > 0);
   }
 }

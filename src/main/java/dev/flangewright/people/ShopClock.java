@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /**
@@ -29,7 +30,7 @@ public class ShopClock extends Clock {
     }
   }
 
-  private void goBackTo(@org.jspecify.annotations.Nullable Instant before) {
+  private void goBackTo(@Nullable Instant before) {
     if (before == null) {
       TOLD.remove();
     } else {

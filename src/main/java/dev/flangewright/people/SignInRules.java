@@ -12,6 +12,7 @@ import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
 import org.springframework.security.crypto.password.DelegatingPasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.authentication.www.BasicAuthenticationFilter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 
 /** Who gets in, and what a browser may do with our pages. Rules of roles stand on the services. */
@@ -38,9 +39,7 @@ class SignInRules {
         .exceptionHandling(
             refusals -> refusals.authenticationEntryPoint(door).accessDeniedHandler(door))
         .csrf(csrf -> csrf.disable())
-        .addFilterBefore(
-            new CrossSiteRefusal(),
-            org.springframework.security.web.authentication.www.BasicAuthenticationFilter.class)
+        .addFilterBefore(new CrossSiteRefusal(), BasicAuthenticationFilter.class)
         .sessionManagement(s -> s.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
         .headers(SignInRules::strict)
         .build();

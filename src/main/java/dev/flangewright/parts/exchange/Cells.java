@@ -1,5 +1,6 @@
 package dev.flangewright.parts.exchange;
 
+import dev.flangewright.forming.FormingException;
 import dev.flangewright.forming.FormingInput;
 import dev.flangewright.parts.Written;
 import java.util.Map;
@@ -94,7 +95,7 @@ final class Cells {
     try {
       input.check(value);
       return true;
-    } catch (dev.flangewright.forming.FormingException e) {
+    } catch (FormingException e) {
       return false;
     }
   }

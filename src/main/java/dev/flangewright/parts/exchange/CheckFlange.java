@@ -10,6 +10,8 @@ import dev.flangewright.forming.FormingInput;
 import dev.flangewright.forming.MetalValues;
 import dev.flangewright.parts.ContourOf;
 import dev.flangewright.parts.WrittenStation;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -111,10 +113,7 @@ final class CheckFlange {
   }
 
   private static String number(double value) {
-    return new java.math.BigDecimal(value)
-        .round(new java.math.MathContext(6))
-        .stripTrailingZeros()
-        .toPlainString();
+    return new BigDecimal(value).round(new MathContext(6)).stripTrailingZeros().toPlainString();
   }
 
   /** At the station's line, else at the first of the contour, else at the register's row. */

@@ -9,8 +9,10 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -131,7 +133,7 @@ final class CsvReader {
     try {
       return records.hasNext();
     } catch (UncheckedIOException e) {
-      throw new BrokenAt(line, java.util.Objects.requireNonNull(e.getCause()));
+      throw new BrokenAt(line, Objects.requireNonNull(e.getCause()));
     }
   }
 
@@ -145,7 +147,7 @@ final class CsvReader {
           + RecordedText.LONGEST_RECORD
           + " characters; is a quotation mark left open";
     }
-    if (broken.why instanceof org.apache.commons.csv.CSVException) {
+    if (broken.why instanceof CSVException) {
       return ODD_MARK;
     }
     throw broken.why;

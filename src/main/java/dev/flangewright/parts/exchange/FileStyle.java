@@ -3,6 +3,7 @@ package dev.flangewright.parts.exchange;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * How a file was written, apart from its values: kept with the build, so that an export gives back
@@ -63,7 +64,7 @@ record FileStyle(
   FileStyle withAllColumns(CsvFile file) {
     List<Integer> missing =
         IntStream.range(0, file.columns().size()).boxed().filter(i -> !order.contains(i)).toList();
-    List<Integer> all = java.util.stream.Stream.of(order, missing).flatMap(List::stream).toList();
+    List<Integer> all = Stream.of(order, missing).flatMap(List::stream).toList();
     return new FileStyle(byteOrderMark, lineEnd, endsItsLastLine, all, quotedNames, quotedCells);
   }
 }

@@ -14,6 +14,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.security.concurrent.DelegatingSecurityContextRunnable;
@@ -58,8 +59,7 @@ public class ImportJobs {
     return job;
   }
 
-  private ImportJob replaced(
-      long buildId, @org.jspecify.annotations.Nullable ImportJob before, RegisterFiles uploads) {
+  private ImportJob replaced(long buildId, @Nullable ImportJob before, RegisterFiles uploads) {
     if (before != null && before.isRunning()) {
       throw Refused.conflict(
           "Another import into this build is under way. Wait until it is done and try again.");

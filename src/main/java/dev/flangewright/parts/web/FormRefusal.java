@@ -4,6 +4,7 @@ import dev.flangewright.parts.DrawingRefused;
 import dev.flangewright.parts.Fault;
 import dev.flangewright.people.Refused;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.Locale;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.springframework.http.HttpStatus;
@@ -38,6 +39,6 @@ final class FormRefusal {
   }
 
   private static String capital(MatchResult found) {
-    return found.group(1).toUpperCase(java.util.Locale.ROOT);
+    return found.group(1).toUpperCase(Locale.ROOT);
   }
 }

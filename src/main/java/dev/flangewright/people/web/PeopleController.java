@@ -6,6 +6,7 @@ import dev.flangewright.people.Refused;
 import dev.flangewright.people.Role;
 import dev.flangewright.people.SignedIn;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -112,7 +113,7 @@ class PeopleController {
         : page;
   }
 
-  private static String text(@org.jspecify.annotations.Nullable String value) {
+  private static String text(@Nullable String value) {
     return Objects.requireNonNullElse(value, "");
   }
 }
