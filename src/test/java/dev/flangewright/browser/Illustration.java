@@ -20,7 +20,11 @@ import javax.imageio.ImageIO;
 /** A picture for the documentation: part of a page, in few colours so that the file stays small. */
 final class Illustration {
 
-  private static final int COLOURS = 64;
+  private static final int COLOURS = 128;
+
+  /** Square of the distance in red, green and blue below which two colours count as one. */
+  private static final int ALIKE = 100;
+
   private static final int DESK_PIXELS = 1000;
   private static final int PHONE_PIXELS = 750;
 
@@ -81,16 +85,26 @@ final class Illustration {
     return few;
   }
 
+  /** The commonest colours that differ to the eye, so that a small mark of its own colour stays. */
   private static int[] commonest(int[] pixels) {
     Map<Integer, Long> counts =
         Arrays.stream(pixels)
             .boxed()
             .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
-    return counts.entrySet().stream()
-        .sorted(Map.Entry.<Integer, Long>comparingByValue(Comparator.reverseOrder()))
-        .limit(COLOURS)
-        .mapToInt(Map.Entry::getKey)
-        .toArray();
+    int[] byCount =
+        counts.entrySet().stream()
+            .sorted(Map.Entry.<Integer, Long>comparingByValue(Comparator.reverseOrder()))
+            .mapToInt(Map.Entry::getKey)
+            .toArray();
+    int[] palette = new int[COLOURS];
+    int chosen = 0;
+    for (int i = 0; i < byCount.length && chosen < COLOURS; i++) {
+      int colour = byCount[i];
+      if (Arrays.stream(palette, 0, chosen).allMatch(one -> distance(one, colour) >= ALIKE)) {
+        palette[chosen++] = colour;
+      }
+    }
+    return Arrays.copyOf(palette, chosen);
   }
 
   private static int nearest(int[] palette, int colour) {

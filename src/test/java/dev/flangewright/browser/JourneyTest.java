@@ -55,8 +55,10 @@ class JourneyTest {
     Page volunteer = Browsing.signedIn(browsing.phone(), "volunteer");
     volunteer.navigate(piece);
     work(volunteer, "lay out and cut", "0.8");
+    press(volunteer, "Start tooling holes");
     Illustration.head(volunteer, "piece-phone");
-    work(volunteer, "tooling holes", "0.3");
+    volunteer.getByLabel("Hours spent").fill("0.3");
+    press(volunteer, "Finish tooling holes");
     work(volunteer, "cutouts", "0.4");
     press(volunteer, "Start edges deburred and polished");
     assertThat(volunteer.locator("main")).containsText("It cannot go on yet");
@@ -160,8 +162,9 @@ class JourneyTest {
         .getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Scrap this piece…"))
         .click();
     fitter.locator("select[name=cause]").selectOption("edge-not-deburred");
-    fitter.locator("textarea[name=note]").fill("<b>Crack</b> at station 7, 4 mm long");
+    fitter.locator("textarea[name=note]").fill("Crack at station 7, 4 mm long");
     Illustration.head(fitter, "scrap");
+    fitter.locator("textarea[name=note]").fill("<b>Crack</b> at station 7, 4 mm long");
     press(fitter, "Scrap this piece");
     assertThat(fitter.locator("main")).containsText("<b>Crack</b> at station 7");
     assertThat(button(fitter, "Begin piece 2 of " + PART)).isVisible();
