@@ -40,7 +40,7 @@ class Problems implements ErrorController {
   @Nullable ModelAndView thrown(
       Exception failure, HttpServletRequest request, HttpServletResponse response)
       throws IOException {
-    return answer(problem(failure), request.getRequestURI(), request, response);
+    return answer(problem(failure), address(request), request, response);
   }
 
   /** Where the server sends a request that was refused before it reached a controller. */
@@ -49,7 +49,6 @@ class Problems implements ErrorController {
       throws IOException {
     Object failure = request.getAttribute(RequestDispatcher.ERROR_EXCEPTION);
     Object status = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
-    Object address = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
     Problem problem =
         failure instanceof Throwable thrown
             ? problem(thrown)
@@ -57,7 +56,13 @@ class Problems implements ErrorController {
                 status instanceof Integer code
                     ? HttpStatusCode.valueOf(code)
                     : HttpStatus.NOT_FOUND);
-    return answer(problem, String.valueOf(address), request, response);
+    return answer(problem, address(request), request, response);
+  }
+
+  /** What was asked for, also when a second failure happens on the way to the answer. */
+  private static String address(HttpServletRequest request) {
+    Object asked = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
+    return asked == null ? request.getRequestURI() : asked.toString();
   }
 
   private @Nullable ModelAndView answer(

@@ -1,6 +1,7 @@
 package dev.flangewright.forming;
 
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * The outer mould line of a flange as stations from the loft; the web lies to the left of travel,
@@ -13,12 +14,12 @@ public final class Contour {
   private final Curvature curvature;
   private final RunSplit split;
 
-  private Contour(List<Station> stations) {
+  private Contour(List<Station> stations, Function<List<Point>, Curvature> curvature) {
     this.stations = stations;
     this.points = stations.stream().map(Station::point).toList();
     ContourCheck.check(stations, points);
-    this.curvature = new Curvature(points);
-    this.split = RunSplit.of(points, curvature);
+    this.curvature = curvature.apply(points);
+    this.split = RunSplit.of(points, this.curvature);
   }
 
   /**
@@ -27,7 +28,23 @@ public final class Contour {
    *     neighbours coincide or the contour crosses itself
    */
   public static Contour of(List<Station> stations) {
-    return new Contour(List.copyOf(stations));
+    return new Contour(List.copyOf(stations), Curvature::new);
+  }
+
+  /**
+   * The stations moved onto the fair curve of {@link FairFit}; at tolerance 0 the stations as they
+   * are.
+   *
+   * @param toleranceMm from 0 to 5
+   * @throws FormingException as {@link FairFit#of}
+   */
+  public static Contour fitted(List<Station> stations, double toleranceMm) {
+    return FairFit.of(stations, toleranceMm).contour();
+  }
+
+  /** A contour whose arc length and curvature are known better than from its stations. */
+  static Contour known(List<Station> stations, double[] arcs, double[] curvatures) {
+    return new Contour(List.copyOf(stations), points -> new Curvature(points, arcs, curvatures));
   }
 
   public List<Station> stations() {

@@ -26,11 +26,21 @@ final class ContourCheck {
     doesNotCross(stations, points);
   }
 
+  /** What digitised stations must be before a fit; the fit is checked as a whole afterwards. */
+  static void checkAsRead(List<Station> stations) {
+    enough(stations);
+    numbersRise(stations);
+    neighboursApart(stations, stations.stream().map(Station::point).toList());
+  }
+
   private static void enough(List<Station> stations) {
-    int count = stations.size();
-    if (!COUNT.contains(count)) {
-      var reason = count < 2 ? TOO_FEW_STATIONS : TOO_MANY_STATIONS;
-      throw FormingException.of(reason, "stations", (double) count, COUNT);
+    count(stations.size());
+  }
+
+  static void count(double stations) {
+    if (!COUNT.contains(stations)) {
+      var reason = stations < 2 ? TOO_FEW_STATIONS : TOO_MANY_STATIONS;
+      throw FormingException.of(reason, "stations", stations, COUNT);
     }
   }
 

@@ -47,6 +47,13 @@ final class Curvature {
     measureCurvature();
   }
 
+  /** Arc lengths (mm) and curvatures (1/mm) known from elsewhere. */
+  Curvature(List<Point> points, double[] arcs, double[] values) {
+    this.points = points;
+    this.arcs = arcs.clone();
+    this.values = values.clone();
+  }
+
   /** Length along the contour from the first point, mm. */
   double arcMm(int i) {
     return arcs[i];

@@ -11,10 +11,20 @@ public enum FlangeKind {
   /** A contour with shrinking and stretching runs; a single section is never mixed. */
   MIXED("mixed");
 
+  private static final double STRAIGHT_PER_MM = 1e-9;
+
   private final String label;
 
   FlangeKind(String label) {
     this.label = label;
+  }
+
+  /** PLAIN below 1e-9/mm, which is a radius of a thousand kilometres. */
+  static FlangeKind ofCurvature(double perMm) {
+    if (Math.abs(perMm) < STRAIGHT_PER_MM) {
+      return PLAIN;
+    }
+    return perMm > 0 ? SHRINK : STRETCH;
   }
 
   /** The word used on pages and in files. */

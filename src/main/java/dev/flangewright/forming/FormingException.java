@@ -13,6 +13,9 @@ public final class FormingException extends RuntimeException {
     TOO_MANY_STATIONS(""),
     STATION_NUMBERS("station numbers must rise along the contour"),
     STATIONS_COINCIDE("neighbouring stations must not lie on each other"),
+    NO_FAIR_CURVE(
+        "no fair curve comes this near to the stations; widen the tolerance or read the point here"
+            + " again"),
     CONTOUR_CROSSES_ITSELF("the contour crosses or touches itself here"),
     FLANGE_SHORTER_THAN_BEND("the flange would be shorter than its own bend"),
     FLANGE_WIDER_THAN_CONTOUR("the flange is wider than its contour allows"),

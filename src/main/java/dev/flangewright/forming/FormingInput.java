@@ -16,6 +16,8 @@ public enum FormingInput {
   BEND_ANGLE("bendAngleDeg", Range.between(0, 165)),
   X("xMm", Range.fromTo(-100_000, 100_000)),
   Y("yMm", Range.fromTo(-100_000, 100_000)),
+  FIT_TOLERANCE("toleranceMm", Range.fromTo(0, 5)),
+  STATION_SPACING("spacingMm", Range.fromTo(0.1, 10_000)),
   STATION_WIDTH("widthMm", Range.aboveUpTo(0, 500)),
   ELONGATION("elongationPercent", Range.aboveUpTo(0, 200)),
   PROOF("proofMpa", Range.aboveUpTo(0, 5_000)),

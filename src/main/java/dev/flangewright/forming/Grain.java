@@ -1,6 +1,8 @@
 package dev.flangewright.forming;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Which way the rolling grain should run through a blank: across the bend lines, as far as they
@@ -9,7 +11,8 @@ import java.util.List;
  * <p>FM-GRAIN: for a grain direction φ, the share of the bend lines' length that lies within 30° of
  * parallel to it. Bend lines across the grain where there is a choice: FAA-H-8083-31, Aviation
  * Maintenance Technician Handbook, Airframe vol. 1, ch. 4. That 30° counts as along the grain is a
- * shop default, no source. All 180 whole degrees are tried.
+ * shop default, no source. All 180 whole degrees are tried; of equally good neighbours the middle
+ * one is named.
  *
  * @param bestDeg grain direction from the x axis with the smallest share, degrees, 0 to 179
  * @param bestShare that share, 0 to 1
@@ -21,16 +24,38 @@ public record Grain(int bestDeg, double bestShare, int worstDeg, double worstSha
   /** A bend line this near to the grain counts as along it: shop default, no source. */
   public static final double NEARLY_PARALLEL_DEG = 30;
 
+  private static final int DIRECTIONS = 180;
+
+  /** Shares nearer than this are the same. */
+  private static final double SAME = 1e-9;
+
   /** Advises on the bend lines of a part, each a line of points. */
   public static Grain across(List<List<Point>> bendLines) {
-    int best = 0;
-    int worst = 0;
-    for (int degrees = 1; degrees < 180; degrees++) {
-      double share = shareAlong(bendLines, degrees);
-      best = share < shareAlong(bendLines, best) - 1e-12 ? degrees : best;
-      worst = share > shareAlong(bendLines, worst) + 1e-12 ? degrees : worst;
+    double[] shares =
+        IntStream.range(0, DIRECTIONS).mapToDouble(d -> shareAlong(bendLines, d)).toArray();
+    double least = Arrays.stream(shares).min().getAsDouble();
+    double most = Arrays.stream(shares).max().getAsDouble();
+    int best = middle(shares, least);
+    int worst = middle(shares, most);
+    return new Grain(best, shares[best], worst, shares[worst]);
+  }
+
+  /** The middle of the longest spell of directions that share a value; directions go round. */
+  private static int middle(double[] shares, double value) {
+    int longest = 0;
+    int middle = 0;
+    for (int start = 0; start < DIRECTIONS; start++) {
+      int length = 0;
+      while (length < DIRECTIONS
+          && Math.abs(shares[(start + length) % DIRECTIONS] - value) <= SAME) {
+        length++;
+      }
+      if (length > longest) {
+        longest = length;
+        middle = (start + (length - 1) / 2) % DIRECTIONS;
+      }
     }
-    return new Grain(best, shareAlong(bendLines, best), worst, shareAlong(bendLines, worst));
+    return middle;
   }
 
   /** Share of the bend lines within 30° of parallel to a grain direction, 0 to 1. */

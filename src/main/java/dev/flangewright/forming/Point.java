@@ -7,6 +7,15 @@ public record Point(double xMm, double yMm) {
     return Math.hypot(other.xMm - xMm, other.yMm - yMm);
   }
 
+  Point halfWayTo(Point other) {
+    return towards(other, 0.5);
+  }
+
+  /** The point that far on the way to the other one: 0 is here, 1 is there. */
+  Point towards(Point other, double share) {
+    return new Point(xMm + share * (other.xMm - xMm), yMm + share * (other.yMm - yMm));
+  }
+
   /** Direction towards the other point, radians from the x axis, counter-clockwise. */
   double headingTo(Point other) {
     return Math.atan2(other.yMm - yMm, other.xMm - xMm);

@@ -17,7 +17,6 @@ import java.util.List;
 final class RunSplit {
 
   private static final double STRAIGHT_SAGITTA_MM = 0.1;
-  private static final double ZERO_PER_MM = 1e-9;
 
   private record Span(FlangeKind kind, int first, int last) {}
 
@@ -37,8 +36,10 @@ final class RunSplit {
     int n = points.size();
     int first = 0;
     for (int i = 1; i <= n; i++) {
-      if (i == n || bySign(curvature.perMm(i)) != bySign(curvature.perMm(first))) {
-        var kind = bySign(curvature.perMm(first));
+      if (i == n
+          || FlangeKind.ofCurvature(curvature.perMm(i))
+              != FlangeKind.ofCurvature(curvature.perMm(first))) {
+        var kind = FlangeKind.ofCurvature(curvature.perMm(first));
         boolean straight = sagitta(points, first, i - 1) < STRAIGHT_SAGITTA_MM;
         append(spans, new Span(straight ? FlangeKind.PLAIN : kind, first, i - 1));
         first = i;
@@ -54,13 +55,6 @@ final class RunSplit {
     } else {
       spans.add(next);
     }
-  }
-
-  private static FlangeKind bySign(double perMm) {
-    if (Math.abs(perMm) < ZERO_PER_MM) {
-      return FlangeKind.PLAIN;
-    }
-    return perMm > 0 ? FlangeKind.SHRINK : FlangeKind.STRETCH;
   }
 
   private static double sagitta(List<Point> points, int first, int last) {

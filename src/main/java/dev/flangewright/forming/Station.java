@@ -22,6 +22,11 @@ public record Station(int number, double xMm, double yMm, double bendAngleDeg, d
     }
   }
 
+  /** The same station at another point. */
+  Station movedTo(Point point) {
+    return new Station(number, point.xMm(), point.yMm(), bendAngleDeg, widthMm);
+  }
+
   Point point() {
     return new Point(xMm, yMm);
   }

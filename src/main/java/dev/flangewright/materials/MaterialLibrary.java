@@ -111,8 +111,8 @@ public class MaterialLibrary {
           jdbc.sql(
                   "select alloy, temper, form, thk_min_mm, thk_max_mm, density_kg_m3, young_gpa,"
                       + " proof_typ_mpa, proof_min_mpa, uts_typ_mpa, uts_min_mpa,"
-                      + " elongation_min_pct, elongation_typ_pct, source, known_by from material"
-                      + " order by id")
+                      + " elongation_min_pct, elongation_typ_pct, n_value, source, known_by, note"
+                      + " from material order by id")
               .query(MaterialRow.class)
               .list(),
           jdbc.sql(

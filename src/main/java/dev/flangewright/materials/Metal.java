@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param elongationPct least elongation for the thickness, else the specified limit, else typical
  * @param proofMpa typical 0.2 % proof stress, else the least (the higher one springs back more)
+ * @param uniformStrain natural; the strain-hardening exponent, unless its table sets it aside
  * @param minBendRadiusMm the largest of the tables' upper figures, interpolated in thickness
  */
 public record Metal(
@@ -20,6 +21,7 @@ public record Metal(
     @Nullable Sourced proofMpa,
     @Nullable Sourced utsMpa,
     @Nullable Sourced elongationPct,
+    @Nullable Sourced uniformStrain,
     @Nullable Sourced minBendRadiusMm) {
 
   /** True if no table has this alloy and temper. */
@@ -30,7 +32,7 @@ public record Metal(
   /** All values that are known. */
   public List<Sourced> values() {
     return java.util.stream.Stream.of(
-            densityKgM3, youngMpa, proofMpa, utsMpa, elongationPct, minBendRadiusMm)
+            densityKgM3, youngMpa, proofMpa, utsMpa, elongationPct, uniformStrain, minBendRadiusMm)
         .filter(java.util.Objects::nonNull)
         .toList();
   }

@@ -29,6 +29,7 @@ record MetalLookup(List<MaterialRow> materials, List<BendRadiusRow> radii) {
         first(rows, List.of(MaterialRow::proofTypMpa, MaterialRow::proofMinMpa)),
         first(rows, List.of(MaterialRow::utsTypMpa, MaterialRow::utsMinMpa)),
         first(rows, List.of(MaterialRow::elongationMinPct, MaterialRow::elongationTypPct)),
+        first(rows, List.of(MaterialRow::uniformStrain)),
         minBendRadius(alloy, temper, thicknessMm));
   }
 

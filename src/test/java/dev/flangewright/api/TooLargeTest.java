@@ -48,6 +48,14 @@ class TooLargeTest {
   }
 
   @Test
+  void a_file_of_fifty_megabytes_for_the_api_is_answered_as_a_document_too() throws Exception {
+    HttpResponse<String> answer =
+        send("/api/v1/builds/1/import", "multipart/form-data; boundary=" + "x".repeat(20));
+    assertThat(answer.statusCode()).isEqualTo(413);
+    assertThat(answer.headers().firstValue("Content-Type")).hasValue("application/problem+json");
+  }
+
+  @Test
   void fifty_megabytes_from_a_form_are_too_large_not_forbidden() throws Exception {
     HttpResponse<String> answer =
         send("/builds/1/import", "multipart/form-data; boundary=" + "x".repeat(20));

@@ -107,7 +107,8 @@ class PlanTest {
     var grain = Grain.across(List.of(List.of(new Point(0, 0), new Point(100, 0))));
     assertThat(grain.bestShare()).isZero();
     assertThat(grain.worstShare()).isEqualTo(1);
-    assertThat(grain.bestDeg()).isBetween(31, 149);
+    assertThat(grain.bestDeg()).isEqualTo(90);
+    assertThat(grain.worstDeg()).isZero();
     assertThat(Grain.shareAlong(List.of(List.of(new Point(0, 0), new Point(100, 0))), 90)).isZero();
   }
 

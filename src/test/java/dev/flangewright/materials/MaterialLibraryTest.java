@@ -52,6 +52,27 @@ class MaterialLibraryTest {
     assertThat(thick.value()).isEqualTo(15);
   }
 
+  /** n of 6061-O, 0.20: the shipped table, which has it from a public list of exponents. */
+  @Test
+  void the_uniform_strain_is_the_hardening_exponent_and_keeps_its_mark() {
+    Sourced uniform = Objects.requireNonNull(library.metal("6061", "O", 1).uniformStrain());
+    assertThat(uniform.value()).isEqualTo(0.2);
+    assertThat(uniform.fromMemory()).isTrue();
+    assertThat(library.metal("2024", "T3", 1).uniformStrain())
+        .isNotNull()
+        .extracting(Sourced::fromMemory)
+        .isEqualTo(false);
+    assertThat(library.metal("2024", "O", 1).uniformStrain()).isNull();
+  }
+
+  /** The row of 5052-O has n 0.13, and a note that the pair is not to be used for strain limits. */
+  @Test
+  void an_exponent_that_its_own_note_sets_aside_is_not_used() {
+    assertThat(library.materials("5052"))
+        .anySatisfy(row -> assertThat(row.nValue()).isEqualTo(0.13));
+    assertThat(library.metal("5052", "O", 1).uniformStrain()).isNull();
+  }
+
   @Test
   void an_alloy_that_no_table_has_stays_unknown() {
     assertThat(library.metal("unheard-of", "T9", 1).isUnknown()).isTrue();

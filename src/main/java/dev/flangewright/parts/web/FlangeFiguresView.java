@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  * A flange on the part sheet.
  *
  * @param graph trusted SVG of the strain along its edge
- * @param trim what trimming to the finished width first would do; empty where the widths are one
+ * @param plan how it is taken down
+ * @param trim what trimming to the finished width first would do; null where it does nothing
  */
 record FlangeFiguresView(
     Flange flange,
@@ -24,7 +25,8 @@ record FlangeFiguresView(
     List<FigureRow> blank,
     List<FigureRow> demand,
     List<EdgeRow> edges,
-    String trim,
+    PlanView plan,
+    @Nullable TrimView trim,
     List<StationRow> stations) {
 
   static FlangeFiguresView of(PartFigures part, PartFigures.OfFlange figured) {
@@ -39,7 +41,8 @@ record FlangeFiguresView(
             SplitLimit.strain(part.metalValues(), flange.edgeCondition()),
             flange.edgeCondition().label()),
         EdgeRow.of(working, part.metalValues(), flange.edgeCondition()),
-        trim(figured),
+        PlanView.of(part, figured),
+        TrimView.of(part, figured),
         working.stations().stream().map(StationRow::of).toList());
   }
 
@@ -111,17 +114,6 @@ record FlangeFiguresView(
               Formula.SPLIT));
     }
     return rows;
-  }
-
-  private static String trim(PartFigures.OfFlange figured) {
-    double carried = Math.abs(figured.working().peakEdgeStrain());
-    double trimmed = Math.abs(figured.finished().peakEdgeStrain());
-    String now = Figure.percent(carried, 1).toString();
-    String then = Figure.percent(trimmed, 1).toString();
-    return now.equals(then)
-        ? ""
-        : "Trimmed to %s mm first, the edge needs %s instead of %s."
-            .formatted(figured.flange().drawn().finishedWidthMm(), then, now);
   }
 
   private static Figure range(

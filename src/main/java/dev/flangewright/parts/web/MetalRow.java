@@ -15,6 +15,7 @@ record MetalRow(String label, Figure figure, String source, String knownBy, Stri
   static List<MetalRow> of(Metal metal) {
     return List.of(
         of("Elongation", metal.elongationPct(), 1, "%", "the split limit"),
+        of("Uniform strain to go by", metal.uniformStrain(), 2, "", "when to soften"),
         of("Proof stress", metal.proofMpa(), 0, "MPa", "springback and the block"),
         of("Young's modulus", metal.youngMpa(), 0, "MPa", "springback and the block"),
         of("Tensile strength", metal.utsMpa(), 0, "MPa", "nothing on this page"),

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param verdict the answer to the page's question
  * @param drawing trusted SVG of the part, empty without a contour
+ * @param grain which way the grain should run; empty without a contour
  * @param outlineProblem what is wrong with the developed outline; null when nothing is
  */
 record PartSheetView(
@@ -25,6 +26,7 @@ record PartSheetView(
     List<FlangeFiguresView> flanges,
     List<FigureRow> bend,
     List<FigureRow> blank,
+    String grain,
     boolean closedByChord,
     @Nullable String outlineProblem,
     List<MetalRow> metal) {
@@ -37,6 +39,7 @@ record PartSheetView(
         figures.flanges().stream().map(one -> FlangeFiguresView.of(figures, one)).toList(),
         bend(figures),
         blank == null ? List.of() : blank(figures, blank),
+        blank == null ? "" : GrainAdvice.of(blank.bendLines()),
         blank != null && blank.closedByChord(),
         blank == null ? null : blank.problem(),
         MetalRow.of(figures.metal()));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.flangewright.drawing.Box;
 import dev.flangewright.drawing.Drawn;
+import dev.flangewright.drawing.Numbers;
 import dev.flangewright.drawing.Spot;
 import dev.flangewright.forming.Contour;
 import dev.flangewright.forming.EdgeCondition;
@@ -15,6 +16,7 @@ import dev.flangewright.forming.Sheet;
 import dev.flangewright.forming.SplitLimit;
 import dev.flangewright.forming.Station;
 import dev.flangewright.forming.StationFigures;
+import dev.flangewright.forming.TrimCurve;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -210,7 +212,8 @@ class PartDrawingsTest {
         List.of(
             svg(number, hostile),
             StrainGraph.of("g", number, hostile),
-            BlankWidthGraph.of("b", number, hostile))) {
+            BlankWidthGraph.of("b", number, hostile),
+            TrimGraph.of("t", number, hostile.name(), trimmed(hostile.contour(), 12)))) {
       assertThat(svg).doesNotContain("<script").doesNotContain("<img");
       assertThat(Drawn.of(svg).words().get(0)).contains(number);
     }
@@ -241,6 +244,65 @@ class PartDrawingsTest {
     double curved = Drawn.spots(drawn.withClass("d-curve").get(0)).get(5).y();
     double straight = Drawn.spots(drawn.withClass("d-bend").get(0)).get(5).y();
     assertThat(curved).as("a shrinking edge needs less").isGreaterThan(straight);
+  }
+
+  private static TrimCurve trimmed(Contour contour, double finishedWidthMm) {
+    return TrimCurve.of(contour, SHEET, finishedWidthMm);
+  }
+
+  @Test
+  void the_edge_needs_more_the_wider_it_is_carried_and_both_widths_are_marked() {
+    for (FormedEdge edge : List.of(OUTER, INNER)) {
+      TrimCurve curve = trimmed(edge.contour(), 12);
+      Drawn drawn = Drawn.of(TrimGraph.of("t", "TW-F07-S3", edge.name(), curve));
+      List<Spot> line = Drawn.spots(drawn.withClass("d-curve").get(0));
+      assertThat(line).hasSameSizeAs(curve.points());
+      for (int i = 1; i < line.size(); i++) {
+        assertThat(line.get(i).x()).isGreaterThan(line.get(i - 1).x());
+        assertThat(line.get(i).y()).as("higher on the paper").isLessThan(line.get(i - 1).y());
+      }
+      assertThat(drawn.withClass("d-peak")).hasSize(2);
+      assertThat(drawn.words())
+          .anyMatch(words -> words.startsWith("finished, 12.0 mm: "))
+          .contains(
+              "working, 16.0 mm: " + Numbers.figure(100 * Math.abs(edge.peak()), 2) + " %",
+              "Largest edge strain, %");
+    }
+  }
+
+  /** Heights over the axis are in the proportion of the strains that two separate sums give. */
+  @Test
+  void the_marks_of_the_trim_graph_stand_at_the_strains_of_their_widths() {
+    Contour working = ellipse(300, 300, 0, 180);
+    Drawn drawn = Drawn.of(TrimGraph.of("t", "P", "outer", trimmed(working, 12)));
+    List<Spot> line = Drawn.spots(drawn.withClass("d-curve").get(0));
+    double zero =
+        drawn.withClass("d-axis").stream()
+            .map(Drawn::spots)
+            .filter(axis -> axis.get(0).y() == axis.get(1).y())
+            .findFirst()
+            .orElseThrow()
+            .get(0)
+            .y();
+    double proportion = (zero - line.get(0).y()) / (zero - line.get(line.size() - 1).y());
+    Contour narrow =
+        Contour.of(
+            working.stations().stream()
+                .map(s -> new Station(s.number(), s.xMm(), s.yMm(), s.bendAngleDeg(), 12))
+                .toList());
+    double finished = edge("outer", narrow, EdgeCondition.POLISHED).peak();
+    // Coordinates have two decimals over a height of some 190: within 0.0002.
+    assertThat(proportion).isCloseTo(finished / OUTER.peak(), within(0.0002));
+  }
+
+  @Test
+  void an_edge_that_is_not_trimmed_or_has_nothing_to_do_can_still_be_drawn() {
+    Contour straight =
+        Contour.of(List.of(new Station(1, 0, 0, 90, 16), new Station(2, 300, 0, 90, 16)));
+    for (double finished : new double[] {12, 16}) {
+      Drawn drawn = Drawn.of(TrimGraph.of("t", "P", "foot", trimmed(straight, finished)));
+      assertThat(drawn.withClass("d-curve")).hasSize(1);
+    }
   }
 
   @Test

@@ -149,6 +149,55 @@ class RegisterPagesTest {
   }
 
   @Test
+  void the_part_sheet_tells_how_an_edge_is_taken_down_and_which_way_the_grain_runs()
+      throws Exception {
+    read("/parts/" + part)
+        .andExpect(
+            content()
+                .string(
+                    allOf(
+                        containsString("How is it taken down?"),
+                        containsString("not in the tables, or not fit to go by"),
+                        containsString("working, 22.0 mm"),
+                        containsString("in zones of 50 mm"),
+                        containsString("0 to 50"),
+                        containsString("Grain, where the drawing leaves it open: best at"),
+                        containsString("href=\"#FM-PLAN\""),
+                        containsString("href=\"#FM-ZONE\""),
+                        containsString("href=\"#FM-TRIM\""),
+                        containsString("href=\"#FM-GRAIN\""))));
+  }
+
+  /** 6061-T6 with an exponent of 0.05 in the table: 40 mm round a radius of 500 takes more. */
+  @Test
+  void a_metal_that_is_soon_used_up_is_softened_where_the_process_sheet_allows() throws Exception {
+    as(
+            Role.LEAD,
+            typedPart("/parts/" + part + "/edit", "P-1", "6061", "T6").param("version", version()))
+        .andExpect(redirectedUrl("/parts/" + part));
+    read("/parts/" + part)
+        .andExpect(
+            content()
+                .string(
+                    allOf(
+                        containsString("No softening needed by these figures"),
+                        containsString("uniform strain, 5\u00A0% (from memory)"),
+                        not(containsString("soften first")),
+                        not(containsString("two sets of blocks are advised")))));
+    String lines = String.join("\n", SampleRegister.shrinkingLines());
+    as(Role.LEAD, typedFlange(flange().id(), "shrink", lines, "40"))
+        .andExpect(redirectedUrl("/parts/" + part));
+    read("/parts/" + part)
+        .andExpect(
+            content()
+                .string(
+                    allOf(
+                        containsString("soften first"),
+                        containsString("only where the drawing and the process sheet allow it"),
+                        containsString("two sets of blocks are advised"))));
+  }
+
+  @Test
   void a_part_that_cannot_be_figured_says_why_and_can_still_be_edited() throws Exception {
     jdbc.sql("update part set thickness = 'thick' where id = ?").param(part).update();
     read("/parts/" + part)
@@ -348,12 +397,17 @@ class RegisterPagesTest {
   }
 
   private MockHttpServletRequestBuilder typedFlange(long id, String kind, String lines) {
+    return typedFlange(id, kind, lines, "22");
+  }
+
+  private MockHttpServletRequestBuilder typedFlange(
+      long id, String kind, String lines, String workingWidthMm) {
     return post("/parts/" + part + "/flanges/" + id + "/edit")
         .param("version", Long.toString(flange().version()))
         .param("flange", "outer")
         .param("flangeKind", kind)
         .param("finishedWidthMm", "18")
-        .param("workingWidthMm", "22")
+        .param("workingWidthMm", workingWidthMm)
         .param("edgeCondition", "DEBURRED")
         .param("stations", lines);
   }
@@ -363,6 +417,11 @@ class RegisterPagesTest {
   }
 
   private static MockHttpServletRequestBuilder typedPart(String page, String number, String alloy) {
+    return typedPart(page, number, alloy, "O");
+  }
+
+  private static MockHttpServletRequestBuilder typedPart(
+      String page, String number, String alloy, String temper) {
     return post(page)
         .param("partNumber", number)
         .param("frame", "F1")
@@ -370,7 +429,7 @@ class RegisterPagesTest {
         .param("drawing", "D-1")
         .param("drawingIssue", "B")
         .param("alloy", alloy)
-        .param("temper", "O")
+        .param("temper", temper)
         .param("thicknessMm", "1.2")
         .param("insideBendRadiusMm", "3")
         .param("blockSet", "BS-1");
