@@ -68,11 +68,10 @@ final class Browsing implements AutoCloseable {
     return page;
   }
 
-  /** Keeps the page as a picture, for the documentation and for looking at. */
-  static void picture(Page page, String name, boolean whole) {
-    Path folder = Path.of(System.getProperty("flangewright.pictures", "target/pictures"));
-    page.screenshot(
-        new Page.ScreenshotOptions().setPath(folder.resolve(name + ".png")).setFullPage(whole));
+  /** Keeps the whole page as a picture, for looking at. */
+  static void picture(Page page, String name) {
+    Path file = Path.of("target/pictures", name + ".png");
+    page.screenshot(new Page.ScreenshotOptions().setPath(file).setFullPage(true));
   }
 
   @Override

@@ -55,14 +55,16 @@ class JourneyTest {
     Page volunteer = Browsing.signedIn(browsing.phone(), "volunteer");
     volunteer.navigate(piece);
     work(volunteer, "lay out and cut", "0.8");
-    Browsing.picture(volunteer, "piece-phone", true);
-    work(volunteer, "tooling holes", "0.3");
+    press(volunteer, "Start tooling holes");
+    Illustration.head(volunteer, "piece-phone");
+    volunteer.getByLabel("Hours spent").fill("0.3");
+    press(volunteer, "Finish tooling holes");
     work(volunteer, "cutouts", "0.4");
     press(volunteer, "Start edges deburred and polished");
     assertThat(volunteer.locator("main")).containsText("It cannot go on yet");
     assertThat(volunteer.locator("main")).containsText("an inspector or the lead");
     assertThat(button(volunteer, "Record the check as done")).hasCount(0);
-    Browsing.picture(volunteer, "held-phone", true);
+    Illustration.head(volunteer, "held-phone");
 
     Page inspector = Browsing.signedIn(browsing.desk(), "inspector");
     inspector.navigate(piece);
@@ -95,6 +97,17 @@ class JourneyTest {
     }
   }
 
+  @Test
+  void the_documentation_shows_the_pages_of_the_demo() {
+    Page desk = Browsing.signedIn(browsing.desk(), "lead");
+    show(desk, "/builds/1", "overview", "How far is Tidewing?");
+    show(desk, "/builds/1/frames/F10", "frame", "How far is frame F10?");
+    show(desk, "/builds/1/parts", "register", "TW-F07-S1");
+    show(desk, "/builds/1/quality", "quality", "Why were pieces scrapped?");
+    Page phone = Browsing.signedIn(browsing.phone(), "volunteer");
+    show(phone, "/builds/1/bench", "bench-phone", "What needs forming next?");
+  }
+
   private int importTheFiles(Page lead) throws IOException {
     lead.navigate("/builds/new");
     lead.getByLabel("Name").fill(BUILD);
@@ -106,7 +119,7 @@ class JourneyTest {
     lead.locator("main form button[type=submit]").first().click();
     assertThat(lead.locator("main")).containsText("What would change?", patient());
     assertThat(lead.locator("main")).containsText("New parts: 62");
-    Browsing.picture(lead, "import-preview", false);
+    Illustration.head(lead, "import-preview");
     press(lead, "Import these rows");
     assertThat(lead.locator("main")).containsText("The rows are stored", patient());
     var found = Pattern.compile("/builds/(\\d+)/").matcher(lead.url());
@@ -124,7 +137,9 @@ class JourneyTest {
     }
     assertThat(page.locator("svg.drawing").first()).isVisible();
     noSidewaysScroll(lead);
-    Browsing.picture(lead, "part-sheet", true);
+    Browsing.picture(lead, "part-sheet");
+    Illustration.head(lead, "part-drawing");
+    Illustration.from(lead, "h2:has-text('The outer edge')", "part-figures");
     return lead.url();
   }
 
@@ -147,12 +162,13 @@ class JourneyTest {
         .getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Scrap this piece…"))
         .click();
     fitter.locator("select[name=cause]").selectOption("edge-not-deburred");
+    fitter.locator("textarea[name=note]").fill("Crack at station 7, 4 mm long");
+    Illustration.head(fitter, "scrap");
     fitter.locator("textarea[name=note]").fill("<b>Crack</b> at station 7, 4 mm long");
-    Browsing.picture(fitter, "scrap", true);
     press(fitter, "Scrap this piece");
     assertThat(fitter.locator("main")).containsText("<b>Crack</b> at station 7");
     assertThat(button(fitter, "Begin piece 2 of " + PART)).isVisible();
-    Browsing.picture(fitter, "piece-scrapped", true);
+    Browsing.picture(fitter, "piece-scrapped");
   }
 
   private static void overviewCounts(Page lead, int build) {
@@ -168,8 +184,14 @@ class JourneyTest {
     page.navigate(address);
     assertThat(page.locator("main")).containsText(words);
     noSidewaysScroll(page);
-    Browsing.picture(page, name, true);
+    Browsing.picture(page, name);
     Accessibility.hasNoViolations(page);
+  }
+
+  private static void show(Page page, String address, String name, String words) {
+    page.navigate(address);
+    assertThat(page.locator("main")).containsText(words);
+    Illustration.head(page, name);
   }
 
   private static void noSidewaysScroll(Page page) {
