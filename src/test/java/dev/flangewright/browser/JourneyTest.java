@@ -84,7 +84,7 @@ class JourneyTest {
     for (BrowserContext size : List.of(browsing.desk(), browsing.phone())) {
       Page page = Browsing.signedIn(size, "lead");
       String suffix = page.viewportSize().width < 500 ? "-phone" : "";
-      look(page, "/", "overview" + suffix, "How far is Tidewing?");
+      look(page, "/builds/1", "overview" + suffix, "How far is Tidewing?");
       look(page, "/builds/1/parts", "register" + suffix, "TW-F07-S1");
       look(page, "/builds/1/bench", "bench" + suffix, "What needs forming next?");
       look(page, "/builds/1/quality", "quality" + suffix, "Why were pieces scrapped?");

@@ -51,9 +51,12 @@ class PiecePageTest {
     Piece piece = pieces.findByPartIdOrderByNumber(part).get(0);
     assertThat(address).isEqualTo("/pieces/" + piece.id());
     show(Role.VOLUNTEER, address)
-        .andExpect(content().string(containsString("Next: lay out and cut")));
+        .andExpect(content().string(containsString("Next: lay out and cut")))
+        .andExpect(content().string(not(containsString("Hold point. Before it"))));
 
     workshop.bringTo(read(part), "edges");
+    show(Role.VOLUNTEER, address)
+        .andExpect(content().string(containsString("Hold point. Before it can be finished")));
     send(Role.VOLUNTEER, address + "/stages/edges/start").andExpect(redirectedUrl(address));
     send(Role.VOLUNTEER, address + "/stages/edges/finish", "hours", "0.5", "note", "both faces")
         .andExpect(status().isConflict())
