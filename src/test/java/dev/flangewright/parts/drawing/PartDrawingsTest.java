@@ -212,7 +212,6 @@ class PartDrawingsTest {
         List.of(
             svg(number, hostile),
             StrainGraph.of("g", number, hostile),
-            BlankWidthGraph.of("b", number, hostile),
             TrimGraph.of("t", number, hostile.name(), trimmed(hostile.contour(), 12)))) {
       assertThat(svg).doesNotContain("<script").doesNotContain("<img");
       assertThat(Drawn.of(svg).words().get(0)).contains(number);
@@ -236,14 +235,6 @@ class PartDrawingsTest {
     }
     assertThat(drawn.words())
         .contains("Edge strain, %", "Along the mould line, mm", edge.peakLabel());
-  }
-
-  @Test
-  void the_blank_is_compared_with_that_of_a_straight_flange() {
-    Drawn drawn = Drawn.of(BlankWidthGraph.of("b", "TW-F07-S3", OUTER));
-    double curved = Drawn.spots(drawn.withClass("d-curve").get(0)).get(5).y();
-    double straight = Drawn.spots(drawn.withClass("d-bend").get(0)).get(5).y();
-    assertThat(curved).as("a shrinking edge needs less").isGreaterThan(straight);
   }
 
   private static TrimCurve trimmed(Contour contour, double finishedWidthMm) {
