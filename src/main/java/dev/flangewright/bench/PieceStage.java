@@ -17,8 +17,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import org.hibernate.annotations.Fetch;
-import org.hibernate.annotations.FetchMode;
 import org.jspecify.annotations.Nullable;
 
 /** A stage as one piece goes through it: a copy of the route's stage, with what was done. */
@@ -48,7 +46,6 @@ public class PieceStage {
 
   @OneToMany(mappedBy = "stage", cascade = CascadeType.ALL)
   @OrderBy("seq")
-  @Fetch(FetchMode.SUBSELECT)
   private List<PieceCheck> checks = new ArrayList<>();
 
   protected PieceStage() {}

@@ -17,8 +17,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
-import org.hibernate.annotations.Fetch;
-import org.hibernate.annotations.FetchMode;
 import org.jspecify.annotations.Nullable;
 
 /** One stage of a route, with what is checked at it. */
@@ -44,7 +42,6 @@ public class RouteStage {
 
   @OneToMany(mappedBy = "stage", cascade = CascadeType.ALL, orphanRemoval = true)
   @OrderBy("seq")
-  @Fetch(FetchMode.SUBSELECT)
   private List<StageCheck> checks = new ArrayList<>();
 
   protected RouteStage() {}
