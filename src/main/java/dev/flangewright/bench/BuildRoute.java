@@ -7,10 +7,8 @@ import java.util.Optional;
  * The route of one part, as lists of a whole build read it.
  *
  * @param route empty if no released route serves it
- * @param chosen somebody chose it for this part; otherwise it follows from the nature
  */
-public record BuildRoute(
-    long partId, PartNature nature, int flanges, Optional<Route> route, boolean chosen) {
+public record BuildRoute(long partId, PartNature nature, int flanges, Optional<Route> route) {
 
   /** The stages that a new piece would go through. */
   public List<RouteStage> stages() {

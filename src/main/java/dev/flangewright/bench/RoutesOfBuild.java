@@ -1,12 +1,10 @@
 package dev.flangewright.bench;
 
-import java.util.ArrayList;
-import java.util.HashMap;
+import dev.flangewright.forming.FlangeKind;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -28,24 +26,19 @@ public class RoutesOfBuild {
   /** By part. */
   @Transactional(readOnly = true)
   public Map<Long, BuildRoute> of(long buildId) {
-    Map<String, Route> newest = newestReleased(buildId);
-    Map<Long, String> ofParts = new HashMap<>();
-    Map<PartNature, String> usual = new HashMap<>();
-    for (RouteChoice choice : choices.findByBuildId(buildId)) {
-      Optional.ofNullable(choice.partId()).ifPresent(id -> ofParts.put(id, choice.routeName()));
-      Optional.ofNullable(choice.nature()).ifPresent(n -> usual.put(n, choice.routeName()));
-    }
+    RouteTable table =
+        new RouteTable(
+            routes.findByBuildIdOrderByNameAscNumberDesc(buildId), choices.findByBuildId(buildId));
     Map<Long, BuildRoute> found = new LinkedHashMap<>();
-    natures(buildId)
-        .forEach(
-            (part, rows) -> {
-              PartNature nature = nature(rows);
-              Optional<Route> own = Optional.ofNullable(newest.get(ofParts.get(part)));
-              Optional<Route> route =
-                  own.or(() -> Optional.ofNullable(newest.get(usual.get(nature))));
-              found.put(part, new BuildRoute(part, nature, flanges(rows), route, own.isPresent()));
-            });
+    rowsByPart(buildId).forEach((part, rows) -> found.put(part, route(part, rows, table)));
     return found;
+  }
+
+  private static BuildRoute route(long part, List<NatureLine> rows, RouteTable table) {
+    List<FlangeKind> flanges =
+        rows.stream().map(NatureLine::flange).filter(Objects::nonNull).toList();
+    PartNature nature = PartNature.of(rows.get(0).temper(), flanges);
+    return new BuildRoute(part, nature, flanges.size(), table.of(part, nature));
   }
 
   /** Every stage that parts of the build go through, in order, with how many parts that are. */
@@ -62,26 +55,9 @@ public class RoutesOfBuild {
     return merged.stages();
   }
 
-  private Map<String, Route> newestReleased(long buildId) {
-    return routes.findByBuildIdOrderByNameAscNumberDesc(buildId).stream()
-        .filter(route -> !route.isDraft())
-        .collect(Collectors.toMap(Route::name, route -> route, (newer, older) -> newer));
-  }
-
-  private Map<Long, List<NatureLine>> natures(long buildId) {
+  private Map<Long, List<NatureLine>> rowsByPart(long buildId) {
     return lines.naturesOf(buildId).stream()
         .collect(
-            Collectors.groupingBy(
-                NatureLine::partId, LinkedHashMap::new, Collectors.toCollection(ArrayList::new)));
-  }
-
-  private static PartNature nature(List<NatureLine> rows) {
-    return PartNature.of(
-        rows.get(0).temper(),
-        rows.stream().map(NatureLine::flange).filter(Objects::nonNull).toList());
-  }
-
-  private static int flanges(List<NatureLine> rows) {
-    return (int) rows.stream().filter(row -> row.flange() != null).count();
+            Collectors.groupingBy(NatureLine::partId, LinkedHashMap::new, Collectors.toList()));
   }
 }

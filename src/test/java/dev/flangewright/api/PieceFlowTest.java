@@ -144,7 +144,9 @@ class PieceFlowTest extends ApiTest {
         .andExpect(jsonPath("$.stages[6].checks[0].failed").value(true))
         .andExpect(jsonPath("$.stages[6].checks[0].passedBy").value("inspector"));
     send("fitter", treat + "/finish", "").andExpect(status().isOk());
-    problem(404, send("fitter", "/pieces/" + piece + "/stages/set-to-template/checks/x", "{}"));
+    problem(
+        404,
+        send("fitter", "/pieces/" + piece + "/stages/set-to-template/checks/x", "{\"yes\":true}"));
   }
 
   @Test

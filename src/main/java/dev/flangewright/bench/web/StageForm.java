@@ -8,8 +8,8 @@ import dev.flangewright.people.Clearance;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A stage as typed in the route editor. What the editor does not offer yet, the block, comes back
- * as it was.
+ * A stage as typed in the route editor. A box that is not ticked is not sent at all. What the
+ * editor does not offer yet, the block, comes back as it was.
  */
 record StageForm(
     @Nullable String name,
@@ -18,7 +18,7 @@ record StageForm(
     @Nullable Integer flangesNeeded,
     @Nullable Clearance clearance,
     @Nullable Integer expectedMinutes,
-    boolean alongside,
+    @Nullable Boolean alongside,
     @Nullable String needsBlock,
     @Nullable Integer blockStage) {
 
@@ -46,7 +46,7 @@ record StageForm(
             holdCheck,
             clearance,
             expectedMinutes,
-            alongside,
+            Boolean.TRUE.equals(alongside),
             needsBlock == null || needsBlock.isBlank() ? null : needsBlock,
             blockStage),
         flangesNeeded == null ? 0 : flangesNeeded);
