@@ -15,11 +15,12 @@ import java.util.List;
  * </pre>
  *
  * <p>The circle through three points is exact on circles and straight runs; at the mean arc
- * position of its points it is of second order for any spacing (a second divided difference). Its
- * arms are widened, the shorter one first, until they reach 20 mm or the middle station stands 0.5
- * mm off the chord, so that closely spaced stations do not turn the rounding of their coordinates
- * into curvature. Circles that the contour's end does not leave room for are used only when there
- * are no others. {@link CurvatureLine} carries the values from the circles to the stations.
+ * position of its points it is of second order for any spacing (a second divided difference), and
+ * {@link CurvatureBow} takes off the second-order error where the curvature is smooth. Its arms are
+ * widened, the shorter one first, until they reach 20 mm or the middle station stands 0.5 mm off
+ * the chord, so that closely spaced stations do not turn the rounding of their coordinates into
+ * curvature. Circles that the contour's end does not leave room for are used only when there are no
+ * others. {@link CurvatureLine} carries the values from the circles to the stations.
  *
  * <p>Errors: with coordinates rounded to δ the curvature is off by about 0.7·δ/L² (one standard
  * deviation; L the arm, mm) and at worst by 2.83·δ/L²: for δ = 0.01 mm and L = 20 mm 2e-5/mm, at
@@ -80,9 +81,9 @@ final class Curvature {
     }
   }
 
-  private List<CurvatureLine.Knot> circles() {
-    var roomy = new ArrayList<CurvatureLine.Knot>();
-    var cramped = new ArrayList<CurvatureLine.Knot>();
+  private List<CurvatureKnot> circles() {
+    var roomy = new ArrayList<CurvatureKnot>();
+    var cramped = new ArrayList<CurvatureKnot>();
     for (int i = 1; i < arcs.length - 1; i++) {
       int from = i - 1;
       int to = i + 1;
@@ -104,11 +105,11 @@ final class Curvature {
     return arm < REACH_MM && Math.abs(offset) < OFFSET_MM;
   }
 
-  private CurvatureLine.Knot circle(int from, int i, int to) {
+  private CurvatureKnot circle(int from, int i, int to) {
     var a = points.get(from);
     var b = points.get(i);
     var c = points.get(to);
     double value = -2 * b.leftOf(a, c) / (a.distanceMm(b) * b.distanceMm(c));
-    return new CurvatureLine.Knot((arcs[from] + arcs[i] + arcs[to]) / 3, value);
+    return CurvatureKnot.of(arcs[from], arcs[i], arcs[to], value);
   }
 }
