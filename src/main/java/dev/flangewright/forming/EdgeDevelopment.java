@@ -24,12 +24,12 @@ import org.jspecify.annotations.Nullable;
  * Dudra and Shah, J. Mater. Shaping Technol. 6 (1988) 91–101 (abstract read), and Wang and Wenner,
  * Int. J. Mech. Sci. 16 (1974) 135–143 (named there, not read).
  *
- * <p>Valid while r and r0 stay positive. Neglected: the web holds the metal back near the root, so
- * it flows less along the width than computed there. The blank of a shrink flange errs short by
- * that, of a stretch flange long, at most by the difference to m = 0 (about 1 % of the width at 4 %
- * of strain); the peak strain of a shrink errs low by the like. Neglected too: strain in the web,
- * friction, and metal that moves along the edge from a tight run to an easy one (the peak strain
- * errs high).
+ * <p>Valid while r and r0 stay positive. Neglected: the stress along the width nearer the root
+ * (against a membrane in equilibrium the edge strain is off by less than 1 % of itself, see
+ * docs/method.md); friction, which holds the metal back along the width (the blank of a shrink
+ * flange errs short by that, of a stretch flange long, at most by the difference to m = 0, about 1
+ * % of the width at 4 % of strain; the peak strain of a shrink errs low by the like); strain in the
+ * web; metal that moves along the edge from a tight run to an easy one (the peak strain errs high).
  *
  * <p>Computed relative to Rb, so that nothing cancels as Rb grows; the bend part by 32-point
  * Gauss-Legendre quadrature (truncation below 1e-12 while r stays above 0.15·Rb; nearer the centre

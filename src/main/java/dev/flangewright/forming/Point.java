@@ -3,7 +3,8 @@ package dev.flangewright.forming;
 /** A point in the frame's plane, mm. */
 public record Point(double xMm, double yMm) {
 
-  double distanceMm(Point other) {
+  /** Straight from here to the other point, mm. */
+  public double distanceMm(Point other) {
     return Math.hypot(other.xMm - xMm, other.yMm - yMm);
   }
 

@@ -6,18 +6,22 @@ import dev.flangewright.forming.MetalValues;
 import dev.flangewright.forming.PartDevelopment;
 import dev.flangewright.forming.Risk;
 import dev.flangewright.forming.Sheet;
+import dev.flangewright.forming.StationFigures;
 import dev.flangewright.materials.Metal;
 import dev.flangewright.materials.Thickness;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * All forming figures of a part, computed from its register entry. Only flanges with a contour are
- * in the list; {@code development} and {@code risk} are null when there is none.
+ * All forming figures of a part, computed from its register entry or from a supposition. Only
+ * flanges with a contour are in the list; {@code development} and {@code risk} are null when there
+ * is none.
  *
  * @param metal what the library knows of the alloy, with sources
  */
 public record PartFigures(
+    PartToFigure part,
     Thickness thickness,
     Sheet sheet,
     Metal metal,
@@ -29,5 +33,13 @@ public record PartFigures(
 
   /** The figures of one flange, at the width carried while forming and trimmed to the finished. */
   public record OfFlange(
-      Flange flange, Contour contour, FlangeFigures working, FlangeFigures finished) {}
+      FlangeToFigure flange, Contour contour, FlangeFigures working, FlangeFigures finished) {
+
+    /** The station nearest to a place along the mould line, mm from the first. */
+    public StationFigures nearest(double arcMm) {
+      return working.stations().stream()
+          .min(Comparator.comparingDouble(station -> Math.abs(station.arcMm() - arcMm)))
+          .orElseThrow();
+    }
+  }
 }
