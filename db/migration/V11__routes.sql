@@ -18,8 +18,8 @@ join (values
   ('MANAGER', 'MANAGE')
 ) as c (role, clearance) on c.role = a.role;
 
--- A row is one version of a route. Ids up to 100000 are given by this migration.
-create sequence route_seq start with 100001 increment by 50;
+-- A row is one version of a route. This migration gives the ids below 9900.
+create sequence route_seq start with 10001 increment by 50;
 create table route (
   id bigint primary key,
   version bigint not null,
@@ -35,13 +35,13 @@ create table route (
 );
 
 -- Which route is taken by the parts of a nature, or by one part.
-create sequence route_choice_seq start with 100001 increment by 50;
+create sequence route_choice_seq start with 10001 increment by 50;
 create table route_choice (
   id bigint primary key,
   version bigint not null,
   build_id bigint not null references build,
   nature varchar(20),
-  part_id bigint references part,
+  part_id bigint references part on delete cascade,
   route_name varchar(60) not null,
   unique (build_id, nature),
   unique (part_id)
@@ -67,7 +67,7 @@ create table route_stage (
   unique (route_id, code)
 );
 
-create sequence stage_check_seq start with 100001 increment by 50;
+create sequence stage_check_seq start with 10001 increment by 50;
 create table stage_check (
   id bigint primary key,
   version bigint not null,

@@ -1,7 +1,6 @@
 package dev.flangewright.bench;
 
 import dev.flangewright.parts.Part;
-import dev.flangewright.people.Refused;
 import jakarta.persistence.CascadeType;
 import jakarta.persistence.Embedded;
 import jakarta.persistence.Entity;
@@ -113,9 +112,6 @@ public class Piece {
   /** Lets a check pass that was not met; the signature's note says why. */
   public void letPass(String code, String checkCode, Signature by) {
     PieceStage stage = openStage(code);
-    if (by.note().isEmpty()) {
-      throw Refused.unacceptable("note is missing: say why the check may pass.");
-    }
     PieceCheck check = stage.letPass(checkCode, by);
     write(stage, EntryAction.LET_PASS, null, by).about(check);
   }
@@ -134,13 +130,7 @@ public class Piece {
   /** Takes the last entry back; the reason is the signature's note. */
   public void undo(Signature by) {
     refuseIfDone();
-    StageEntry last = entries().lastStanding().orElseThrow(() -> StageRefusal.nothingToUndo(null));
-    if (!last.canBeUndone()) {
-      throw StageRefusal.nothingToUndo(last);
-    }
-    if (by.note().isEmpty()) {
-      throw Refused.unacceptable("reason is missing: say why the entry is taken back.");
-    }
+    StageEntry last = entries().toUndo(by);
     PieceStage stage = stage(last.stageCode());
     stage.undo(last);
     last.isUndone();
@@ -239,9 +229,7 @@ public class Piece {
 
   /** The entry that {@link #undo} would take back; empty if there is none. */
   public Optional<StageEntry> undoable() {
-    return state == PieceState.IN_WORK
-        ? entries().lastStanding().filter(StageEntry::canBeUndone)
-        : Optional.empty();
+    return state == PieceState.IN_WORK ? entries().undoable() : Optional.empty();
   }
 
   /** The stage to be looked at now; empty once the piece is passed. */

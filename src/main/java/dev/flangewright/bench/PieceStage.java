@@ -1,6 +1,7 @@
 package dev.flangewright.bench;
 
 import dev.flangewright.people.Clearance;
+import dev.flangewright.people.Refused;
 import jakarta.persistence.CascadeType;
 import jakarta.persistence.Embedded;
 import jakarta.persistence.Entity;
@@ -92,6 +93,9 @@ public class PieceStage {
     PieceCheck check = askedFor(checkCode);
     if (!check.stopsTheStage()) {
       throw StageRefusal.nothingToPass(check);
+    }
+    if (by.note().isEmpty()) {
+      throw Refused.unacceptable("note is missing: say why the check may pass.");
     }
     check.letPass(by);
     return check;

@@ -2,6 +2,8 @@ package dev.flangewright.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
+import java.util.Objects;
 import dev.flangewright.testing.TestDatabase;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +32,7 @@ class RoutesMigrationTest {
   private static @Nullable JdbcClient stored;
 
   private static JdbcClient database() {
-    return java.util.Objects.requireNonNull(stored);
+    return Objects.requireNonNull(stored);
   }
 
   @BeforeAll
@@ -219,7 +221,7 @@ class RoutesMigrationTest {
   }
 
   private static String line(@Nullable Object... values) {
-    return java.util.Arrays.toString(values);
+    return Arrays.toString(values);
   }
 
   private static List<String> clearances(long account) {

@@ -4,7 +4,9 @@ import static dev.flangewright.bench.APart.because;
 import static dev.flangewright.bench.APart.by;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.springframework.test.util.ReflectionTestUtils.getField;
 
+import java.util.Objects;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -78,8 +80,8 @@ class StageOrderTest {
 
   private Standing standing() {
     return (Standing)
-        java.util.Objects.requireNonNull(
-            org.springframework.test.util.ReflectionTestUtils.getField(piece, "standing"));
+        Objects.requireNonNull(
+            getField(piece, "standing"));
   }
 
   private List<String> open() {

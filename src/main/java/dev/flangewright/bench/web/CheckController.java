@@ -32,7 +32,7 @@ class CheckController {
       @ModelAttribute("checkForm") CheckForm form,
       ModelMap model) {
     model.addAttribute("newCheckTypedFor", stage);
-    return pages.changed(id, model, () -> edit.ask(id, seen, stage, form.card()));
+    return pages.changedAt(stage, id, model, () -> edit.ask(id, seen, stage, form.card()));
   }
 
   @PostMapping("/{check}")
@@ -44,7 +44,8 @@ class CheckController {
       @ModelAttribute("checkForm") CheckForm form,
       ModelMap model) {
     model.addAttribute("checkTypedFor", check);
-    return pages.changed(id, model, () -> edit.changeCheck(id, seen, stage, check, form.card()));
+    return pages.changedAt(
+        stage, id, model, () -> edit.changeCheck(id, seen, stage, check, form.card()));
   }
 
   @PostMapping("/{check}/earlier")
@@ -54,7 +55,8 @@ class CheckController {
       @PathVariable long check,
       @RequestParam int seen,
       ModelMap model) {
-    return pages.changed(id, model, () -> edit.moveCheck(id, seen, stage, check, Step.EARLIER));
+    return pages.changedAt(
+        stage, id, model, () -> edit.moveCheck(id, seen, stage, check, Step.EARLIER));
   }
 
   @PostMapping("/{check}/later")
@@ -64,7 +66,8 @@ class CheckController {
       @PathVariable long check,
       @RequestParam int seen,
       ModelMap model) {
-    return pages.changed(id, model, () -> edit.moveCheck(id, seen, stage, check, Step.LATER));
+    return pages.changedAt(
+        stage, id, model, () -> edit.moveCheck(id, seen, stage, check, Step.LATER));
   }
 
   @PostMapping("/{check}/remove")
@@ -74,6 +77,6 @@ class CheckController {
       @PathVariable long check,
       @RequestParam int seen,
       ModelMap model) {
-    return pages.changed(id, model, () -> edit.removeCheck(id, seen, stage, check));
+    return pages.changedAt(stage, id, model, () -> edit.removeCheck(id, seen, stage, check));
   }
 }

@@ -3,6 +3,7 @@ package dev.flangewright.bench.web;
 import dev.flangewright.bench.CheckCard;
 import dev.flangewright.bench.CheckKind;
 import dev.flangewright.people.Refused;
+import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
 /** A check as typed in the route editor; numbers as typed, with a comma or a point. */
@@ -37,7 +38,7 @@ record CheckForm(
   }
 
   private static String text(@Nullable Double number) {
-    return number == null ? "" : number.toString();
+    return number == null ? "" : BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 
   private static @Nullable Double number(String field, @Nullable String typed) {

@@ -68,7 +68,9 @@ record RoutePage(
         facts.add("expected to take " + card.expectedMinutes() + " min");
       }
       if (stage.flangesNeeded() > 0) {
-        facts.add("only for parts with %d flanges or more".formatted(stage.flangesNeeded()));
+        String flanges =
+            stage.flangesNeeded() == 1 ? "a flange" : stage.flangesNeeded() + " flanges";
+        facts.add("only for parts with " + flanges + " or more");
       }
       return facts;
     }

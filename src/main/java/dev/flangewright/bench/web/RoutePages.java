@@ -35,9 +35,18 @@ class RoutePages {
 
   /** Makes a change and shows the page anew. */
   ModelAndView changed(long routeId, ModelMap model, Runnable change) {
+    return changed(ADDRESS + routeId, routeId, model, change);
+  }
+
+  /** Makes a change at a stage and shows the page anew, scrolled to that stage. */
+  ModelAndView changedAt(long stageId, long routeId, ModelMap model, Runnable change) {
+    return changed(ADDRESS + routeId + "#stage-" + stageId, routeId, model, change);
+  }
+
+  private ModelAndView changed(String then, long routeId, ModelMap model, Runnable change) {
     try {
       change.run();
-      return new ModelAndView(ADDRESS + routeId);
+      return new ModelAndView(then);
     } catch (Refused refused) {
       RefusedPage.throwIfUnknown(refused);
       fill(routeId, model);

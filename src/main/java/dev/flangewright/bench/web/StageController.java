@@ -42,19 +42,19 @@ class StageController {
       @ModelAttribute("stageForm") StageForm form,
       ModelMap model) {
     model.addAttribute("typedFor", stage);
-    return pages.changed(id, model, () -> edit.change(id, seen, stage, form.plan()));
+    return pages.changedAt(stage, id, model, () -> edit.change(id, seen, stage, form.plan()));
   }
 
   @PostMapping("/{stage}/earlier")
   ModelAndView earlier(
       @PathVariable long id, @PathVariable long stage, @RequestParam int seen, ModelMap model) {
-    return pages.changed(id, model, () -> edit.move(id, seen, stage, Step.EARLIER));
+    return pages.changedAt(stage, id, model, () -> edit.move(id, seen, stage, Step.EARLIER));
   }
 
   @PostMapping("/{stage}/later")
   ModelAndView later(
       @PathVariable long id, @PathVariable long stage, @RequestParam int seen, ModelMap model) {
-    return pages.changed(id, model, () -> edit.move(id, seen, stage, Step.LATER));
+    return pages.changedAt(stage, id, model, () -> edit.move(id, seen, stage, Step.LATER));
   }
 
   @PostMapping("/{stage}/remove")

@@ -12,12 +12,17 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import java.util.List;
+import java.util.Arrays;
+import java.util.Comparator;
 import dev.flangewright.bench.AWorkshop;
 import dev.flangewright.bench.KeepRoutes;
 import dev.flangewright.bench.Piece;
 import dev.flangewright.bench.PieceStage;
 import dev.flangewright.bench.Route;
 import dev.flangewright.bench.RouteStage;
+import dev.flangewright.parts.DrawPart;
+import dev.flangewright.parts.Parts;
 import dev.flangewright.people.Role;
 import dev.flangewright.testing.DatabaseTest;
 import org.junit.jupiter.api.BeforeEach;
@@ -106,7 +111,8 @@ class RoutesPageTest {
   void stages_are_moved_changed_and_removed_but_not_the_inspection() throws Exception {
     Route draft = draft(SHRINK);
     String address = "/routes/" + draft.id();
-    change(draft, "cutouts", "/earlier").andExpect(redirectedUrl(address));
+    change(draft, "cutouts", "/earlier")
+        .andExpect(redirectedUrl(address + "#stage-" + stage(draft, "cutouts").id()));
     change(draft, "cutouts", "/remove").andExpect(redirectedUrl(address));
     change(draft, "inspect", "/remove").andExpect(status().isUnprocessableContent());
     change(
@@ -125,7 +131,7 @@ class RoutesPageTest {
             "true",
             "needsBlock",
             "DRILL_TEMPLATE")
-        .andExpect(redirectedUrl(address));
+        .andExpect(status().is3xxRedirection());
     change(draft, "edges", "", "name", "Edges", "kind", "EDGE", "expectedMinutes", "0")
         .andExpect(status().isUnprocessableContent())
         .andExpect(content().string(containsString("expectedMinutes")));
@@ -224,6 +230,20 @@ class RoutesPageTest {
   }
 
   @Test
+  void a_part_that_nobody_began_leaves_the_register_together_with_the_choice_of_its_route()
+      throws Exception {
+    long part = workshop.part("TW-F07-S1");
+    send(Role.LEAD, list + "/parts", "parts", "TW-F07-S1", "route", "Heat treated");
+    long version = context.getBean(Parts.class).findById(part).orElseThrow().version();
+
+    long build =
+        AWorkshop.as(Role.LEAD, () -> context.getBean(DrawPart.class).remove(part, version));
+
+    assertThat(build).isEqualTo(workshop.buildId());
+    show(Role.LEAD, list).andExpect(content().string(not(containsString("taken by 1 part"))));
+  }
+
+  @Test
   void the_usual_route_of_a_nature_is_chosen() throws Exception {
     send(Role.MANAGER, list + "/usual", "nature", "SHRINK_FLANGE", "route", "Heat treated")
         .andExpect(redirectedUrl(list));
@@ -269,7 +289,7 @@ class RoutesPageTest {
   private Route named(String name) {
     return routes.ofBuild(workshop.buildId()).stream()
         .filter(route -> route.name().equals(name))
-        .min(java.util.Comparator.comparing(Route::isDraft))
+        .min(Comparator.comparing(Route::isDraft))
         .orElseThrow();
   }
 
@@ -293,7 +313,7 @@ class RoutesPageTest {
 
   private ResultActions change(Route route, String code, String act, String... fields)
       throws Exception {
-    String[] all = java.util.Arrays.copyOf(fields, fields.length + 2);
+    String[] all = Arrays.copyOf(fields, fields.length + 2);
     all[fields.length] = "seen";
     all[fields.length + 1] = seen(route);
     String address = "/routes/" + route.id() + "/stages/" + stage(route, code).id() + act;
@@ -304,7 +324,7 @@ class RoutesPageTest {
     return new Reading(context).checks(stage(route, "cutouts")).get(place).id();
   }
 
-  private java.util.List<String> questions(Route route) {
+  private List<String> questions(Route route) {
     return new Reading(context)
         .checks(stage(route, "cutouts")).stream().map(check -> check.card().question()).toList();
   }
