@@ -26,12 +26,14 @@ public final class Benchmarks {
             .addProfiler(GCProfiler.class)
             .build();
     var results = new Runner(options).run();
-    double library = score(results, "StationBenchmark.library");
     double reference = score(results, "StationBenchmark.reference");
+    report("every figure", score(results, "StationBenchmark.library") / reference);
+    report("blank and strain", score(results, "StationBenchmark.development") / reference);
+  }
+
+  private static void report(String what, double ratio) {
     System.out.printf(
-        Locale.ROOT,
-        "%nLibrary over step-by-step integration, stations per second: %.1f%n",
-        library / reference);
+        Locale.ROOT, "Stations per second over step-by-step integration, %s: %.1f%n", what, ratio);
   }
 
   /** Not a number when the benchmark was left out. */

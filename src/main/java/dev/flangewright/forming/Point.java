@@ -4,7 +4,9 @@ package dev.flangewright.forming;
 public record Point(double xMm, double yMm) {
 
   double distanceMm(Point other) {
-    return Math.hypot(other.xMm - xMm, other.yMm - yMm);
+    double x = other.xMm - xMm;
+    double y = other.yMm - yMm;
+    return Math.sqrt(x * x + y * y); // many times faster than hypot, which guards sizes no hull has
   }
 
   Point halfWayTo(Point other) {

@@ -4,11 +4,12 @@ import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The development of a curved flange by a general-purpose integrator (Hipparchus, Dormand-Prince
  * 8(5,3), 1e-10 a step): the differential equation dr0/ds = ±(r/r0)^m walked from the tangent line
- * to the edge. Shares no code with {@link EdgeDevelopment}.
+ * to the edge.
  *
  * @param side +1 convex, −1 concave
  * @param tangentRadius Rb, mm
@@ -18,6 +19,12 @@ import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 record StepByStep(int side, double tangentRadius, Sheet sheet, double theta, double flat) {
 
   private static final double TOLERANCE = 1e-10;
+
+  /** What it is held against; null when the section cannot be made. */
+  @Nullable EdgeDevelopment inClosedForm() {
+    return EdgeDevelopment.of(
+        side, tangentRadius, sheet.neutralRadiusMm(), theta, flat, sheet.widthShare());
+  }
 
   /** r0 at the edge, mm. */
   double blankRadiusMm() {
