@@ -20,8 +20,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
-@Warmup(iterations = 3, time = 2)
-@Measurement(iterations = 5, time = 2)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 10, time = 1)
 public class FairFitBenchmark {
 
   @Param({"40", "400"})
