@@ -3,6 +3,7 @@ package dev.flangewright;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.json.JsonMapper;
@@ -19,9 +20,11 @@ class ApiProblems {
     this.json = json;
   }
 
-  /** Whether an address, without its context path, is the API's. */
+  /** Whether the address is the API's, or whoever asks is a script that reads problems. */
   static boolean isFor(HttpServletRequest request, String address) {
-    return address.startsWith(request.getContextPath() + ADDRESSES);
+    String accepted = String.valueOf(request.getHeader(HttpHeaders.ACCEPT));
+    return address.startsWith(request.getContextPath() + ADDRESSES)
+        || accepted.contains(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
   }
 
   void write(Problem problem, HttpServletResponse response) throws IOException {

@@ -4,7 +4,6 @@ import dev.flangewright.people.MayLogWork;
 import dev.flangewright.people.MayReleaseHold;
 import dev.flangewright.people.Refused;
 import dev.flangewright.people.SignedIn;
-import java.time.Clock;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -22,26 +21,26 @@ public class LogStage {
 
   private final Pieces pieces;
   private final StageClearance clearance;
-  private final Clock clock;
+  private final DoneAt doneAt;
 
-  LogStage(Pieces pieces, StageClearance clearance, Clock clock) {
+  LogStage(Pieces pieces, StageClearance clearance, DoneAt doneAt) {
     this.pieces = pieces;
     this.clearance = clearance;
-    this.clock = clock;
+    this.doneAt = doneAt;
   }
 
   @MayLogWork
   public Piece start(long pieceId, String code, @Nullable Long seen, String note) {
     Piece piece = find(pieceId, seen);
     clearance.refuseUnlessHeld(piece.stage(code));
-    piece.start(code, signed(note));
+    piece.start(code, doneAt.signature(piece, code, note));
     return piece;
   }
 
   @MayReleaseHold
   public Piece check(long pieceId, String code, @Nullable Long seen, String note) {
     Piece piece = find(pieceId, seen);
-    piece.check(code, signed(note));
+    piece.check(code, doneAt.signature(piece, code, note));
     return piece;
   }
 
@@ -55,7 +54,7 @@ public class LogStage {
       @Nullable Long seen,
       String note) {
     Piece piece = find(pieceId, seen);
-    piece.answer(code, checkCode, answer, signed(note));
+    piece.answer(code, checkCode, answer, doneAt.signature(piece, code, note));
     return piece;
   }
 
@@ -64,7 +63,7 @@ public class LogStage {
   public Piece letPass(
       long pieceId, String code, String checkCode, @Nullable Long seen, String note) {
     Piece piece = find(pieceId, seen);
-    piece.letPass(code, checkCode, signed(note));
+    piece.letPass(code, checkCode, doneAt.signature(piece, code, note));
     return piece;
   }
 
@@ -73,7 +72,7 @@ public class LogStage {
       long pieceId, String code, @Nullable Double hours, @Nullable Long seen, String note) {
     Piece piece = find(pieceId, seen);
     clearance.refuseUnlessHeld(piece.stage(code));
-    piece.finish(code, hours, signed(note));
+    piece.finish(code, hours, doneAt.signature(piece, code, note));
     return piece;
   }
 
@@ -84,7 +83,8 @@ public class LogStage {
   public Piece undo(long pieceId, @Nullable Long seen, String reason) {
     Piece piece = find(pieceId, seen);
     piece.undoable().ifPresent(LogStage::refuseUnlessAllowed);
-    piece.undo(signed(reason));
+    String undone = piece.undoable().map(StageEntry::stageCode).orElse("");
+    piece.undo(doneAt.signature(piece, undone, reason));
     return piece;
   }
 
@@ -98,9 +98,5 @@ public class LogStage {
     Piece piece = pieces.findToChange(pieceId).orElseThrow(() -> Refused.unknown("piece", pieceId));
     piece.refuseIfStale(seen);
     return piece;
-  }
-
-  private Signature signed(String note) {
-    return new Signature(SignedIn.name(), clock.instant(), note);
   }
 }

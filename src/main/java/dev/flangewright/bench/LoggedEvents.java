@@ -47,6 +47,7 @@ class LoggedEvents implements PieceEvents {
                 entry.stageName(),
                 hours == null ? "" : ", " + Hours.inWords(hours),
                 entry.said() == null ? "" : ": " + entry.said());
-    return new PieceEvent(entry.doneAt(), entry.who(), what, entry.note(), entry.undone());
+    return new PieceEvent(
+        entry.doneAt(), entry.who(), what, entry.note(), entry.undone(), entry.receivedAt());
   }
 }

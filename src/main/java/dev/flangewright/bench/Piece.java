@@ -176,6 +176,11 @@ public class Piece {
     return at;
   }
 
+  /** When something was last logged on a stage; when the piece was begun, if nothing was. */
+  public Instant lastTouched(String code) {
+    return entries().lastOn(code).map(StageEntry::doneAt).orElse(createdAt);
+  }
+
   /**
    * Refuses an entry made on a page that is no longer true.
    *

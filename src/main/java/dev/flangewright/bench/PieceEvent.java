@@ -8,11 +8,13 @@ import java.time.Instant;
  * @param what as it follows the name: {@code finished "Cutouts", 1 h 20}
  * @param note what was noted with it; empty if nothing
  * @param undone it was taken back later
+ * @param receivedAt when the installation learned of it
  */
-public record PieceEvent(Instant at, String who, String what, String note, boolean undone) {
+public record PieceEvent(
+    Instant at, String who, String what, String note, boolean undone, Instant receivedAt) {
 
   /** Something that stands. */
   public PieceEvent(Instant at, String who, String what, String note) {
-    this(at, who, what, note, false);
+    this(at, who, what, note, false, at);
   }
 }

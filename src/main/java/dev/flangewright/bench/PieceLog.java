@@ -34,6 +34,13 @@ record PieceLog(List<StageEntry> entries) {
     return entries.stream().filter(StageEntry::stands).reduce((first, second) -> second);
   }
 
+  /** The last line about a stage. */
+  Optional<StageEntry> lastOn(String code) {
+    return entries.stream()
+        .filter(entry -> entry.stageCode().equals(code))
+        .reduce((first, second) -> second);
+  }
+
   /** The last lines, at most so many. */
   List<StageEntry> last(long count) {
     long fresh = Math.min(entries.size(), Math.max(0, count));

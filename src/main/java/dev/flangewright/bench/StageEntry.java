@@ -40,6 +40,7 @@ public class StageEntry {
 
   private String who;
   private Instant doneAt;
+  private @Nullable Instant receivedAt;
   private @Nullable Double hours;
   private String note;
   private @Nullable String checkCode;
@@ -62,6 +63,7 @@ public class StageEntry {
     this.action = action;
     this.who = by.who();
     this.doneAt = by.at();
+    this.receivedAt = by.receivedAt();
     this.hours = hours;
     this.note = by.note();
   }
@@ -112,6 +114,11 @@ public class StageEntry {
 
   public Instant doneAt() {
     return doneAt;
+  }
+
+  /** When the installation learned of it; the same as {@link #doneAt} unless it was told later. */
+  public Instant receivedAt() {
+    return receivedAt == null ? doneAt : receivedAt;
   }
 
   public @Nullable Double hours() {

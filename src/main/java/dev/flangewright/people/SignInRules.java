@@ -4,6 +4,7 @@ import java.util.Map;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpStatus;
 import org.springframework.security.config.annotation.method.configuration.EnableMethodSecurity;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
@@ -12,8 +13,10 @@ import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
 import org.springframework.security.crypto.password.DelegatingPasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.authentication.HttpStatusEntryPoint;
 import org.springframework.security.web.authentication.www.BasicAuthenticationFilter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
 
 /** Who gets in, and what a browser may do with our pages. Rules of roles stand on the services. */
 @Configuration
@@ -58,6 +61,10 @@ class SignInRules {
                         "/js/**",
                         "/webjars/**",
                         "/icon.svg",
+                        "/icons/**",
+                        "/manifest.webmanifest",
+                        "/service-worker.js",
+                        "/offline",
                         "/help",
                         "/actuator/health")
                     .permitAll()
@@ -65,6 +72,11 @@ class SignInRules {
                     .denyAll()
                     .anyRequest()
                     .authenticated())
+        .exceptionHandling(
+            refusals ->
+                refusals.defaultAuthenticationEntryPointFor(
+                    new HttpStatusEntryPoint(HttpStatus.UNAUTHORIZED),
+                    PathPatternRequestMatcher.pathPattern("/bench/token")))
         .formLogin(form -> form.loginPage("/sign-in").defaultSuccessUrl("/"))
         .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?signedOut"))
         .headers(SignInRules::strict)

@@ -1,6 +1,9 @@
 package dev.flangewright.bench.web;
 
+import dev.flangewright.bench.Ask;
 import io.swagger.v3.oas.annotations.media.Schema;
+import java.time.Instant;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /** The answer to a check. */
@@ -10,7 +13,13 @@ record CheckWork(
         @Nullable Double number,
     @Schema(description = "At most 2000 characters.") @Nullable String note,
     @Schema(description = "The version of the piece that you saw; a later one is refused (409).")
-        @Nullable Long pieceVersion) {
+        @Nullable Long pieceVersion,
+    @Schema(description = "When it was done, if it is sent later; not in the future.")
+        @Nullable Instant doneAt) {
+
+  Ask ask(@Nullable UUID key, String what) {
+    return new Ask(key, doneAt, "%s: %s %s, note %s".formatted(what, yes, number, noteOrNone()));
+  }
 
   String noteOrNone() {
     return note == null ? "" : note;

@@ -1,12 +1,17 @@
 package dev.flangewright.bench.web;
 
 import dev.flangewright.bench.Answer;
+import dev.flangewright.bench.LogOnce;
 import dev.flangewright.bench.LogStage;
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
 
@@ -17,10 +22,12 @@ import org.springframework.web.bind.annotation.RestController;
 class ChecksApi {
 
   private final LogStage log;
+  private final LogOnce once;
   private final ReadPiece read;
 
-  ChecksApi(LogStage log, ReadPiece read) {
+  ChecksApi(LogStage log, LogOnce once, ReadPiece read) {
     this.log = log;
+    this.once = once;
     this.read = read;
   }
 
@@ -34,9 +41,15 @@ class ChecksApi {
       @PathVariable long id,
       @PathVariable String code,
       @PathVariable String check,
+      @Parameter(description = EntryKey.MEANING)
+          @RequestHeader(name = EntryKey.HEADER, required = false)
+          @Nullable UUID key,
       @RequestBody CheckWork body) {
     Answer answer = new Answer(body.yes(), body.number());
-    log.answer(id, code, check, answer, body.pieceVersion(), body.noteOrNone());
+    once.log(
+        body.ask(key, "answer " + code + " " + check),
+        id,
+        () -> log.answer(id, code, check, answer, body.pieceVersion(), body.noteOrNone()));
     return read.of(id);
   }
 
@@ -48,8 +61,14 @@ class ChecksApi {
       @PathVariable long id,
       @PathVariable String code,
       @PathVariable String check,
+      @Parameter(description = EntryKey.MEANING)
+          @RequestHeader(name = EntryKey.HEADER, required = false)
+          @Nullable UUID key,
       @RequestBody StageWork body) {
-    log.letPass(id, code, check, body.pieceVersion(), body.noteOrNone());
+    once.log(
+        body.ask(key, "pass " + code + " " + check),
+        id,
+        () -> log.letPass(id, code, check, body.pieceVersion(), body.noteOrNone()));
     return read.of(id);
   }
 }

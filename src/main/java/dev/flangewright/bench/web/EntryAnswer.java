@@ -13,6 +13,7 @@ record EntryAnswer(
     EntryAction action,
     String who,
     Instant doneAt,
+    @Schema(description = "Later than doneAt for an entry that was sent later.") Instant receivedAt,
     @Nullable Double hours,
     String note,
     @Schema(description = "What was answered to a check; null for other entries.")
@@ -26,6 +27,7 @@ record EntryAnswer(
         entry.action(),
         entry.who(),
         entry.doneAt(),
+        entry.receivedAt(),
         entry.hours(),
         entry.note(),
         entry.said(),

@@ -23,11 +23,13 @@ class PieceController {
   private final PiecePages pages;
   private final LogStage log;
   private final BeginPiece begin;
+  private final EntryDoor door;
 
-  PieceController(PiecePages pages, LogStage log, BeginPiece begin) {
+  PieceController(PiecePages pages, LogStage log, BeginPiece begin, EntryDoor door) {
     this.pages = pages;
     this.log = log;
     this.begin = begin;
+    this.door = door;
   }
 
   @GetMapping("/pieces/{id}")
@@ -114,9 +116,10 @@ class PieceController {
 
   private ModelAndView entered(long id, String code, ModelMap model, Runnable entry) {
     try {
-      entry.run();
+      door.through(id, entry);
       return new ModelAndView("redirect:/pieces/" + id);
     } catch (Refused refused) {
+      door.throwIfSentLater(refused);
       RefusedPage.throwIfUnknown(refused);
       pages.fill(model, id, code);
       return RefusedPage.of("bench/piece", model, refused);

@@ -1,14 +1,19 @@
 package dev.flangewright.bench.web;
 
+import dev.flangewright.bench.Ask;
+import dev.flangewright.bench.LogOnce;
 import dev.flangewright.bench.LogStage;
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
 
@@ -19,10 +24,12 @@ import org.springframework.web.bind.annotation.RestController;
 class PiecesApi {
 
   private final LogStage log;
+  private final LogOnce once;
   private final ReadPiece read;
 
-  PiecesApi(LogStage log, ReadPiece read) {
+  PiecesApi(LogStage log, LogOnce once, ReadPiece read) {
     this.log = log;
+    this.once = once;
     this.read = read;
   }
 
@@ -39,9 +46,15 @@ class PiecesApi {
   PieceAnswer start(
       @PathVariable long id,
       @PathVariable String code,
+      @Parameter(description = EntryKey.MEANING)
+          @RequestHeader(name = EntryKey.HEADER, required = false)
+          @Nullable UUID key,
       @RequestBody(required = false) @Nullable StageWork body) {
     StageWork said = StageWork.of(body);
-    log.start(id, code, said.pieceVersion(), said.noteOrNone());
+    once.log(
+        said.ask(key, "start " + code),
+        id,
+        () -> log.start(id, code, said.pieceVersion(), said.noteOrNone()));
     return read.of(id);
   }
 
@@ -52,9 +65,15 @@ class PiecesApi {
   PieceAnswer check(
       @PathVariable long id,
       @PathVariable String code,
+      @Parameter(description = EntryKey.MEANING)
+          @RequestHeader(name = EntryKey.HEADER, required = false)
+          @Nullable UUID key,
       @RequestBody(required = false) @Nullable StageWork body) {
     StageWork said = StageWork.of(body);
-    log.check(id, code, said.pieceVersion(), said.noteOrNone());
+    once.log(
+        said.ask(key, "check " + code),
+        id,
+        () -> log.check(id, code, said.pieceVersion(), said.noteOrNone()));
     return read.of(id);
   }
 
@@ -66,9 +85,15 @@ class PiecesApi {
   PieceAnswer finish(
       @PathVariable long id,
       @PathVariable String code,
+      @Parameter(description = EntryKey.MEANING)
+          @RequestHeader(name = EntryKey.HEADER, required = false)
+          @Nullable UUID key,
       @RequestBody(required = false) @Nullable StageWork body) {
     StageWork said = StageWork.of(body);
-    log.finish(id, code, said.hours(), said.pieceVersion(), said.noteOrNone());
+    once.log(
+        said.ask(key, "finish " + code),
+        id,
+        () -> log.finish(id, code, said.hours(), said.pieceVersion(), said.noteOrNone()));
     return read.of(id);
   }
 
@@ -76,8 +101,16 @@ class PiecesApi {
   @Operation(
       summary = "Take the last entry back",
       description = "The log keeps both lines. Needs an account that logs work.")
-  PieceAnswer undo(@PathVariable long id, @Valid @RequestBody UndoRequest request) {
-    log.undo(id, request.pieceVersion(), request.reason());
+  PieceAnswer undo(
+      @PathVariable long id,
+      @Parameter(description = EntryKey.MEANING)
+          @RequestHeader(name = EntryKey.HEADER, required = false)
+          @Nullable UUID key,
+      @Valid @RequestBody UndoRequest request) {
+    once.log(
+        new Ask(key, request.doneAt(), "undo " + request.reason()),
+        id,
+        () -> log.undo(id, request.pieceVersion(), request.reason()));
     return read.of(id);
   }
 }

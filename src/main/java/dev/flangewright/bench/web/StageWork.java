@@ -1,6 +1,9 @@
 package dev.flangewright.bench.web;
 
+import dev.flangewright.bench.Ask;
 import io.swagger.v3.oas.annotations.media.Schema;
+import java.time.Instant;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /** What may be said with an entry; everything may be left out. */
@@ -11,12 +14,18 @@ record StageWork(
         @Nullable Double hours,
     @Schema(description = "At most 2000 characters.") @Nullable String note,
     @Schema(description = "The version of the piece that you saw; a later one is refused (409).")
-        @Nullable Long pieceVersion) {
+        @Nullable Long pieceVersion,
+    @Schema(description = "When it was done, if it is sent later; not in the future.")
+        @Nullable Instant doneAt) {
 
-  static final StageWork NOTHING_SAID = new StageWork(null, null, null);
+  static final StageWork NOTHING_SAID = new StageWork(null, null, null, null);
 
   static StageWork of(@Nullable StageWork body) {
     return body == null ? NOTHING_SAID : body;
+  }
+
+  Ask ask(@Nullable UUID key, String what) {
+    return new Ask(key, doneAt, "%s, hours %s, note %s".formatted(what, hours, noteOrNone()));
   }
 
   String noteOrNone() {

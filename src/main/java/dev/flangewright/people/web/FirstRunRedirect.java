@@ -18,7 +18,18 @@ import org.springframework.web.filter.OncePerRequestFilter;
 class FirstRunRedirect extends OncePerRequestFilter {
 
   private static final List<String> LET_THROUGH =
-      List.of("/first-run", "/css/", "/js/", "/webjars/", "/icon.svg", "/actuator/", "/api/");
+      List.of(
+          "/first-run",
+          "/css/",
+          "/js/",
+          "/webjars/",
+          "/icon.svg",
+          "/icons/",
+          "/manifest.webmanifest",
+          "/service-worker.js",
+          "/offline",
+          "/actuator/",
+          "/api/");
 
   private final FirstRun firstRun;
 
