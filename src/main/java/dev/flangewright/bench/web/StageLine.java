@@ -1,6 +1,7 @@
 package dev.flangewright.bench.web;
 
 import dev.flangewright.bench.Hours;
+import dev.flangewright.bench.InWords;
 import dev.flangewright.bench.LogTime;
 import dev.flangewright.bench.PieceStage;
 import java.time.Instant;
@@ -12,18 +13,33 @@ import org.jspecify.annotations.Nullable;
  * A stage in the list of a piece.
  *
  * @param glyph of its state; the word stands beside it
+ * @param alone nothing is checked before it can be finished
+ * @param inspected it is passed by an inspection
  * @param current true for the stage that is to be done now
  */
 record StageLine(
-    String name, String glyph, String word, boolean current, boolean hold, String said) {
+    String code,
+    String name,
+    String inWords,
+    String glyph,
+    String word,
+    boolean current,
+    boolean hold,
+    boolean alone,
+    boolean inspected,
+    String said) {
 
   static StageLine of(PieceStage stage, boolean current, Instant now) {
     return new StageLine(
+        stage.code(),
         stage.name(),
+        InWords.within(stage.name()),
         glyph(stage),
         word(stage, current),
         current,
         stage.isHoldPoint(),
+        !stage.isHoldPoint() && stage.checks().isEmpty(),
+        stage.kind().byInspection(),
         said(stage, now));
   }
 
