@@ -19,9 +19,6 @@ class KeptFiles {
   private static final List<String> PATTERNS =
       List.of("css/*.css", "js/*.js", "icons/*", "icon.svg", "manifest.webmanifest");
 
-  /** Made by a program or a library, so not among the files of the folder. */
-  private static final List<String> MADE = List.of("offline", "webjars/htmx.org/dist/htmx.min.js");
-
   private static final List<String> BEHIND_THEM =
       List.of("classpath:templates/**/*.html", "classpath:offline/*.js");
 
@@ -42,7 +39,7 @@ class KeptFiles {
         found.add(pattern.replaceFirst("[^/]+$", "") + file.getFilename());
       }
     }
-    this.addresses = Stream.concat(found.build(), MADE.stream()).sorted().toList();
+    this.addresses = found.build().sorted().toList();
     this.version = HexFormat.of().formatHex(digest.digest(), 0, 6);
   }
 
