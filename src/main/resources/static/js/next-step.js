@@ -1,11 +1,10 @@
 // What comes next on a piece whose last entry still waits (templates in bench/_offline.html).
 
 import { piecePage } from "./site.js";
-import { canWait } from "./entry.js";
 
 const rows = () => [...piecePage.querySelectorAll("tr[data-stage]")];
 
-/** Puts the next step in the place of the form that was just used, or the form back. */
+/** Puts the next step in the place of what the server offered, or that back. */
 export function showNextStep(entries) {
   if (!piecePage) {
     return;
@@ -17,11 +16,15 @@ export function showNextStep(entries) {
   }
   spot.dataset.after = mine.at(-1)?.key ?? "";
   spot.replaceChildren(...(mine.length > 0 ? [step(mine)] : []));
-  for (const form of piecePage.querySelectorAll("form")) {
-    if (canWait(form) && !spot.contains(form)) {
-      form.hidden = mine.length > 0;
-    }
-  }
+  piecePage.querySelector("[data-part=as-served]").hidden = mine.length > 0;
+  head(mine.length);
+}
+
+/** What the server wrote over the page was true before the entries that wait. */
+function head(waiting) {
+  const heading = piecePage.querySelector("h1");
+  heading.dataset.served ??= heading.textContent;
+  heading.textContent = waiting > 0 ? "Not sent yet" : heading.dataset.served;
 }
 
 function step(mine) {
@@ -48,6 +51,8 @@ function form(action, row, last) {
   const made = document.getElementById("offline-" + action).content.cloneNode(true).firstElementChild;
   const verb = action === "start" ? "Start" : "Finish";
   made.action = last.address.replace(/stages\/.*$/, `stages/${row.dataset.stage}/${action}`);
+  made.querySelector("[data-part=caution]").textContent = row.dataset.caution;
+  made.querySelector("aside").hidden = row.dataset.caution === "";
   made.querySelector("[type=submit]").textContent = `${verb} ${row.dataset.words}`;
   return made;
 }

@@ -51,6 +51,16 @@ abstract class ApiTest {
             .content(body));
   }
 
+  /** The fitter's entry with a key of its own. */
+  ResultActions sendWithKey(String key, String address, String body) throws Exception {
+    return mvc.perform(
+        post("/api/v1" + address)
+            .with(account("fitter"))
+            .header("Idempotency-Key", key)
+            .contentType(MediaType.APPLICATION_JSON)
+            .content(body));
+  }
+
   /** Somebody signed in whose name is the word of the role, with all that the role usually has. */
   static RequestPostProcessor account(String who) {
     Role role = Role.valueOf(who.toUpperCase(Locale.ROOT));

@@ -12,6 +12,7 @@ import dev.flangewright.bench.ChooseRoute;
 import dev.flangewright.people.Role;
 import dev.flangewright.people.SignedIn;
 import java.util.List;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import tools.jackson.databind.JsonNode;
@@ -183,6 +184,22 @@ class PieceFlowTest extends ApiTest {
         .andExpect(jsonPath("$.log[0].undone").value(true))
         .andExpect(jsonPath("$.log[1].note").value("wrong piece"));
     problem(409, send("fitter", piece + "/undo", "{\"reason\":\"once more\"}"));
+  }
+
+  @Test
+  void an_entry_sent_again_with_its_key_is_logged_once() throws Exception {
+    String piece = "/pieces/" + newPiece();
+    String start = piece + "/stages/lay-out-and-cut/start";
+    String key = UUID.randomUUID().toString();
+    sendWithKey(key, start, "{\"note\":\"first\"}").andExpect(status().isOk());
+    sendWithKey(key, start, "{\"note\":\"first\"}")
+        .andExpect(status().isOk())
+        .andExpect(jsonPath("$.log.length()").value(1));
+    problem(422, sendWithKey(key, start, "{\"note\":\"second\"}"));
+    problem(400, sendWithKey("not a key", start, ""));
+    problem(
+        422,
+        send("fitter", piece + "/undo", "{\"reason\":\"x\",\"doneAt\":\"2999-01-01T00:00:00Z\"}"));
   }
 
   @Test

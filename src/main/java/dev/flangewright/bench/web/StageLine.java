@@ -27,6 +27,7 @@ record StageLine(
     boolean hold,
     boolean alone,
     boolean inspected,
+    String caution,
     String said) {
 
   static StageLine of(PieceStage stage, boolean current, Instant now) {
@@ -40,6 +41,7 @@ record StageLine(
         stage.isHoldPoint(),
         !stage.isHoldPoint() && stage.checks().isEmpty(),
         stage.kind().byInspection(),
+        StageAdvice.caution(stage.kind()).orElse(""),
         said(stage, now));
   }
 
