@@ -7,6 +7,7 @@ import dev.flangewright.forming.Ruffling;
 import dev.flangewright.forming.SplitLimit;
 import dev.flangewright.forming.StationFigures;
 import dev.flangewright.parts.PartFigures;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -45,6 +46,25 @@ public record FormedEdge(
     return figures.stations();
   }
 
+  /** Whether the flange is cut away at a station, by its place in the list. */
+  boolean isCutAway(int i) {
+    return figures.isCutAway(i);
+  }
+
+  /** The places of neighbouring stations between which the edge is not cut away. */
+  List<List<Integer>> runs() {
+    var runs = new ArrayList<List<Integer>>();
+    for (int i = 0; i < stations().size(); i++) {
+      if (!isCutAway(i)) {
+        if (i == 0 || isCutAway(i - 1)) {
+          runs.add(new ArrayList<>());
+        }
+        runs.get(runs.size() - 1).add(i);
+      }
+    }
+    return runs;
+  }
+
   /** Place of the peak station in the list. */
   int peakIndex() {
     int i = 0;
@@ -60,7 +80,8 @@ public record FormedEdge(
 
   /** Largest stretch strain; 0 for an edge that only shrinks. */
   double mostStretch() {
-    return Math.max(0, stations().stream().mapToDouble(StationFigures::edgeStrain).max().orElse(0));
+    return Math.max(
+        0, figures.formed().stream().mapToDouble(StationFigures::edgeStrain).max().orElse(0));
   }
 
   /** The strain up to which stretch is drawn: a limit far beyond the peak is only stated. */
@@ -73,7 +94,8 @@ public record FormedEdge(
 
   /** Largest shrink strain, negative; 0 for an edge that only stretches. */
   double mostShrink() {
-    return Math.min(0, stations().stream().mapToDouble(StationFigures::edgeStrain).min().orElse(0));
+    return Math.min(
+        0, figures.formed().stream().mapToDouble(StationFigures::edgeStrain).min().orElse(0));
   }
 
   boolean isPastSplitLimit(StationFigures station) {

@@ -58,13 +58,13 @@ public final class StrainGraph {
     teeth(svg);
     shrinkingRuns().forEach(run -> ruffles(svg, run));
     splits(svg);
-    svg.path("d-curve", graph.curve(arcs(), percents()));
+    edge.runs().forEach(run -> svg.path("d-curve", graph.curve(arcs(run), percents(run))));
     peak(svg);
     return svg.written();
   }
 
   private void teeth(Svg svg) {
-    for (StationFigures station : edge.stations()) {
+    for (StationFigures station : edge.figures().formed()) {
       String cssClass = edge.isPastSplitLimit(station) ? "d-tooth d-tooth-over" : "d-tooth";
       Spot foot = graph.at(station.arcMm(), 0);
       svg.path(cssClass, Lines.open(foot, graph.at(station.arcMm(), 100 * station.edgeStrain())));
@@ -114,12 +114,12 @@ public final class StrainGraph {
     }
   }
 
-  private List<Double> arcs() {
-    return edge.stations().stream().map(StationFigures::arcMm).toList();
+  private List<Double> arcs(List<Integer> run) {
+    return run.stream().map(i -> edge.stations().get(i).arcMm()).toList();
   }
 
-  private List<Double> percents() {
-    return edge.stations().stream().map(s -> 100 * s.edgeStrain()).toList();
+  private List<Double> percents(List<Integer> run) {
+    return run.stream().map(i -> 100 * edge.stations().get(i).edgeStrain()).toList();
   }
 
   /** Runs of at least two neighbouring stations that shrink. */

@@ -2,6 +2,7 @@ package dev.flangewright.parts.web;
 
 import dev.flangewright.forming.EdgeCondition;
 import dev.flangewright.forming.FlangeKind;
+import dev.flangewright.forming.HoleKind;
 import dev.flangewright.parts.Frame;
 import dev.flangewright.parts.Frames;
 import dev.flangewright.parts.Hand;
@@ -30,6 +31,9 @@ class PartChoices {
           Arrays.stream(EdgeCondition.values()),
           EdgeCondition::name,
           edge -> String.format(Locale.ROOT, "%s (factor %.2f)", edge.label(), edge.factor()));
+
+  static final Map<String, String> HOLES =
+      of(Arrays.stream(HoleKind.values()), HoleKind::name, HoleKind::label);
 
   private final Frames frames;
 
