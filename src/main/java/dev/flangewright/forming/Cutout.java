@@ -18,8 +18,11 @@ import org.jspecify.annotations.Nullable;
  */
 public record Cutout(double fromMm, double toMm, @Nullable Double leftMm) {
 
-  /** A cut to the end of the contour is often written rounded up; so much is forgiven, mm. */
-  static final double ROUNDED_UP_MM = 1;
+  /**
+   * An end of a cutout this near to the contour's end or to another cutout is taken to be there,
+   * mm: lengths are written rounded, and no flange so short can be formed.
+   */
+  static final double ROUNDING_MM = 1;
 
   public Cutout {
     FormingInput.CUT_FROM.check(fromMm);

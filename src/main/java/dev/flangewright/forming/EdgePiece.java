@@ -37,11 +37,12 @@ public record EdgePiece(
     var pieces = new ArrayList<EdgePiece>();
     double reached = 0;
     for (var cutout : inOrder) {
-      double to = end(cutout, reached, length);
-      if (cutout.fromMm() > reached) {
-        pieces.add(between(reached, cutout.fromMm(), null, whole));
+      double from = begin(cutout, reached);
+      double to = end(cutout, length);
+      if (from > reached) {
+        pieces.add(between(reached, from, null, whole));
       }
-      pieces.add(under(between(cutout.fromMm(), to, cutout, whole), narrowed));
+      pieces.add(under(between(from, to, cutout, whole), narrowed));
       reached = to;
     }
     if (reached < length) {
@@ -54,22 +55,26 @@ public record EdgePiece(
     return List.copyOf(pieces);
   }
 
-  private static double end(Cutout cutout, double reached, double length) {
-    if (cutout.fromMm() < reached) {
+  private static double begin(Cutout cutout, double reached) {
+    if (cutout.fromMm() < reached - Cutout.ROUNDING_MM || cutout.toMm() <= reached) {
       throw FormingException.of(
           FormingException.Reason.CUTOUTS_OVERLAP,
           FormingInput.CUT_FROM.field(),
           cutout.fromMm(),
           null);
     }
-    if (cutout.fromMm() >= length || cutout.toMm() > length + Cutout.ROUNDED_UP_MM) {
+    return cutout.fromMm() < reached + Cutout.ROUNDING_MM ? reached : cutout.fromMm();
+  }
+
+  private static double end(Cutout cutout, double length) {
+    if (cutout.fromMm() >= length || cutout.toMm() > length + Cutout.ROUNDING_MM) {
       throw FormingException.of(
           FormingException.Reason.OUT_OF_RANGE,
           FormingInput.CUT_TO.field(),
           cutout.toMm(),
           Range.fromTo(0, length));
     }
-    return Math.min(cutout.toMm(), length);
+    return cutout.toMm() > length - Cutout.ROUNDING_MM ? length : cutout.toMm();
   }
 
   private static EdgePiece between(

@@ -155,7 +155,9 @@ class CutoutTest {
     assertThat(through.areaMm2()).isCloseTo(uncut - 40 * blank, within(1e-6));
     assertThat(through.bendLines()).hasSize(3);
     assertThat(through.bendLines().get(0))
-        .containsExactly(new Point(0, SETBACK), new Point(100, SETBACK));
+        .allSatisfy(p -> assertThat(p.yMm()).isCloseTo(SETBACK, within(1e-9)))
+        .extracting(Point::xMm)
+        .containsExactly(0.0, 100.0);
     assertThat(through.bendLines().get(1).get(0).xMm()).isCloseTo(140, within(1e-9));
     var part = develop(bottom, top, new Cutout(100, 140, 9.0));
     assertThat(part.areaMm2()).isCloseTo(uncut - 40 * (blank - narrow), within(1e-6));
@@ -209,8 +211,12 @@ class CutoutTest {
   }
 
   @Test
-  void a_cutout_written_rounded_up_ends_where_the_contour_ends() {
+  void ends_written_rounded_leave_no_sliver_of_flange() {
     assertThat(figures(shrink(), new Cutout(550, 600.4, null)).formedLengthMm())
         .isCloseTo(550, within(1e-6));
+    var touching =
+        figures(shrink(), new Cutout(0.4, 100, null), new Cutout(100.4, 599.5, 12.0));
+    assertThat(touching.pieces()).hasSize(2);
+    assertThat(touching.formedLengthMm()).isCloseTo(500, within(1e-6));
   }
 }

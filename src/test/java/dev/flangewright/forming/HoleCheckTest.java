@@ -110,7 +110,7 @@ class HoleCheckTest {
         .isEqualTo(
             "Hole R: 4.9 mm from its centre to the edge of the blank; two diameters are 5.0 mm.");
     assertThat(besidePins(rivet(5.1, 50))).isEmpty();
-    assertThat(besidePins(new Hole("L", LIGHTENING, 16, 50, 30)))
+    assertThat(besidePins(new Hole("L", LIGHTENING, 16, 65, 30)))
         .as("no rivet bears on a lightening hole")
         .isEmpty();
   }
