@@ -26,4 +26,9 @@ public record PartToFigure(
         part.trimAllowanceMm(),
         part.holes());
   }
+
+  /** The same part drawn otherwise. */
+  PartToFigure supposing(PartDrawing other, List<FlangeToFigure> otherFlanges) {
+    return new PartToFigure(buildId, partNumber, other, otherFlanges);
+  }
 }
