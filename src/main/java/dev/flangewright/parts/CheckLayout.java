@@ -12,7 +12,10 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
 
-/** Reads what somebody wrote of holes and cutouts; a fault names the row it stands in. */
+/**
+ * Reads what somebody wrote of holes and cutouts; a fault names its row, from 0, and its column:
+ * {@code holes[2].x_mm}.
+ */
 final class CheckLayout {
 
   /** More than any frame segment has, and little enough for one page. */
@@ -104,8 +107,8 @@ final class CheckLayout {
       if (!isBlank.test(rows.get(i))) {
         Faults here = new Faults();
         written.add(read.apply(rows.get(i), here));
-        String row = "row " + (i + 1) + ", ";
-        here.list().forEach(fault -> faults.add(field, "", row + fault.clause()));
+        String row = field + "[" + i + "].";
+        here.list().forEach(f -> faults.add(row + f.field(), f.value(), f.reason()));
       }
     }
     return written;

@@ -54,7 +54,7 @@ final class ContourLines {
       here.add("line", text.strip(), "it must be station, x, y, bend angle and perhaps width");
     }
     WrittenStation station = here.isEmpty() ? station(cells, here) : null;
-    here.list().forEach(fault -> faults.add(FIELD, "", "line " + line + ", " + fault.clause()));
+    here.list().forEach(fault -> faults.add(FIELD, "", "line " + line + ", " + said(fault)));
     return here.isEmpty() ? station : null;
   }
 
@@ -74,5 +74,10 @@ final class ContourLines {
     }
     here.add("station", cell, "it must be a whole number from 0 to 999999999");
     return 0;
+  }
+
+  private static String said(Fault fault) {
+    String sentence = fault.sentence();
+    return sentence.substring(0, sentence.length() - 1);
   }
 }

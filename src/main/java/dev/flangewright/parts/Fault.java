@@ -12,12 +12,9 @@ public record Fault(String field, String value, String reason) {
   private static final int SHOWN = 60;
 
   public String sentence() {
-    return clause() + ".";
-  }
-
-  /** The sentence without its full stop, to stand within another. */
-  String clause() {
     String shown = value.length() > SHOWN ? value.substring(0, SHOWN) + "…" : value;
-    return shown.isEmpty() ? field + ": " + reason : field + " \"" + shown + "\": " + reason;
+    return shown.isEmpty()
+        ? field + ": " + reason + "."
+        : field + " \"" + shown + "\": " + reason + ".";
   }
 }

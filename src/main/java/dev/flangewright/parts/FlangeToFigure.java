@@ -38,7 +38,7 @@ public record FlangeToFigure(
 
   /** The same flange drawn, left or laid down otherwise. */
   FlangeToFigure supposing(FlangeDrawing other, EdgeCondition edge, WrittenStations line) {
-    return new FlangeToFigure(storedId, name, other, edge, line);
+    return new FlangeToFigure(storedId, name, other, edge, line, cutouts);
   }
 
   /** The identity; of a stored flange only. */

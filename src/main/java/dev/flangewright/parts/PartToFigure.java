@@ -29,6 +29,6 @@ public record PartToFigure(
 
   /** The same part drawn otherwise. */
   PartToFigure supposing(PartDrawing other, List<FlangeToFigure> otherFlanges) {
-    return new PartToFigure(buildId, partNumber, other, otherFlanges);
+    return new PartToFigure(buildId, partNumber, other, otherFlanges, trimAllowanceMm, holes);
   }
 }

@@ -214,8 +214,7 @@ class CutoutTest {
   void ends_written_rounded_leave_no_sliver_of_flange() {
     assertThat(figures(shrink(), new Cutout(550, 600.4, null)).formedLengthMm())
         .isCloseTo(550, within(1e-6));
-    var touching =
-        figures(shrink(), new Cutout(0.4, 100, null), new Cutout(100.4, 599.5, 12.0));
+    var touching = figures(shrink(), new Cutout(0.4, 100, null), new Cutout(100.4, 599.5, 12.0));
     assertThat(touching.pieces()).hasSize(2);
     assertThat(touching.formedLengthMm()).isCloseTo(500, within(1e-6));
   }

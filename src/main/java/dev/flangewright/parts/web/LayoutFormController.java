@@ -1,7 +1,6 @@
 package dev.flangewright.parts.web;
 
 import dev.flangewright.parts.CutoutEntry;
-import dev.flangewright.parts.Flange;
 import dev.flangewright.parts.HoleEntry;
 import dev.flangewright.parts.LayOutBlank;
 import dev.flangewright.parts.LayoutEntry;
@@ -78,7 +77,7 @@ class LayoutFormController {
     model.addAttribute("part", part);
     model.addAttribute("build", part.build());
     model.addAttribute("kinds", PartChoices.HOLES);
-    model.addAttribute("flanges", part.flanges().stream().map(Flange::name).toList());
+    model.addAttribute("flanges", PartChoices.flanges(part));
     return part;
   }
 
