@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +19,9 @@ import org.jspecify.annotations.Nullable;
  */
 public record EdgePiece(
     double fromMm, double toMm, @Nullable Cutout cutout, int first, List<StationFigures> stations) {
+
+  /** A station this near to the end of a stretch is that end, mm: as near as stations may stand. */
+  private static final double SAME_PLACE_MM = 0.01;
 
   /** The figures of the i-th station, from 0, if the flange were at most so wide there. */
   interface Narrowed {
@@ -112,6 +116,26 @@ public record EdgePiece(
     return cutout == null || cutout.leavesFlange();
   }
 
+  /** Where the strain along the stretch is known or begins and ends, along the mould line, mm. */
+  public List<Double> arcsMm() {
+    return DoubleStream.concat(
+            DoubleStream.of(fromMm, toMm), stations.stream().mapToDouble(StationFigures::arcMm))
+        .filter(arc -> arc >= fromMm && arc <= toMm)
+        .sorted()
+        .distinct()
+        .boxed()
+        .toList();
+  }
+
+  /** Strain of the edge at a place on the stretch, linear between stations. */
+  public double edgeStrainAt(double arcMm) {
+    int i = 1;
+    while (i < stations.size() - 1 && stations.get(i).arcMm() < arcMm) {
+      i++;
+    }
+    return at(i, arcMm, StationFigures::edgeStrain);
+  }
+
   /** Whether the i-th station of the contour, from 0, stands on the stretch or next to its end. */
   boolean counts(int i) {
     return i >= first && i < first + stations.size();
@@ -183,7 +207,10 @@ public record EdgePiece(
     var points = new ArrayList<Point>();
     points.add(point(contour, 1, fromMm, outwardMm));
     for (int i = 1; i < stations.size() - 1; i++) {
-      points.add(offset(contour, i, outwardMm));
+      double arc = stations.get(i).arcMm();
+      if (arc - fromMm > SAME_PLACE_MM && toMm - arc > SAME_PLACE_MM) {
+        points.add(offset(contour, i, outwardMm));
+      }
     }
     points.add(point(contour, stations.size() - 1, toMm, outwardMm));
     return points;

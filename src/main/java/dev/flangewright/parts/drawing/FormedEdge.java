@@ -7,7 +7,6 @@ import dev.flangewright.forming.Ruffling;
 import dev.flangewright.forming.SplitLimit;
 import dev.flangewright.forming.StationFigures;
 import dev.flangewright.parts.PartFigures;
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -49,20 +48,6 @@ public record FormedEdge(
   /** Whether the flange is cut away at a station, by its place in the list. */
   boolean isCutAway(int i) {
     return figures.isCutAway(i);
-  }
-
-  /** The places of neighbouring stations between which the edge is not cut away. */
-  List<List<Integer>> runs() {
-    var runs = new ArrayList<List<Integer>>();
-    for (int i = 0; i < stations().size(); i++) {
-      if (!isCutAway(i)) {
-        if (i == 0 || isCutAway(i - 1)) {
-          runs.add(new ArrayList<>());
-        }
-        runs.get(runs.size() - 1).add(i);
-      }
-    }
-    return runs;
   }
 
   /** Place of the peak station in the list. */

@@ -6,6 +6,7 @@ import dev.flangewright.drawing.Lines;
 import dev.flangewright.drawing.Numbers;
 import dev.flangewright.drawing.Spot;
 import dev.flangewright.drawing.Svg;
+import dev.flangewright.forming.EdgePiece;
 import dev.flangewright.forming.FlangeKind;
 import dev.flangewright.forming.StationFigures;
 import dev.flangewright.parts.PartFigures;
@@ -58,7 +59,9 @@ public final class StrainGraph {
     teeth(svg);
     shrinkingRuns().forEach(run -> ruffles(svg, run));
     splits(svg);
-    edge.runs().forEach(run -> svg.path("d-curve", graph.curve(arcs(run), percents(run))));
+    edge.figures().pieces().stream()
+        .filter(EdgePiece::hasMetal)
+        .forEach(piece -> svg.path("d-curve", graph.curve(piece.arcsMm(), percents(piece))));
     peak(svg);
     return svg.written();
   }
@@ -114,12 +117,8 @@ public final class StrainGraph {
     }
   }
 
-  private List<Double> arcs(List<Integer> run) {
-    return run.stream().map(i -> edge.stations().get(i).arcMm()).toList();
-  }
-
-  private List<Double> percents(List<Integer> run) {
-    return run.stream().map(i -> 100 * edge.stations().get(i).edgeStrain()).toList();
+  private static List<Double> percents(EdgePiece piece) {
+    return piece.arcsMm().stream().map(arc -> 100 * piece.edgeStrainAt(arc)).toList();
   }
 
   /** Runs of at least two neighbouring stations that shrink. */

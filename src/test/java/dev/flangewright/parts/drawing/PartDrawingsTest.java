@@ -277,7 +277,13 @@ class PartDrawingsTest {
             EdgeCondition.POLISHED,
             List.of(new Cutout(400, 460, null)));
     FormedEdge cut = new FormedEdge("outer", OUTER.contour(), figures, SHEET.thicknessMm(), null);
-    assertThat(Drawn.of(StrainGraph.of("g", "P", cut)).withClass("d-curve")).hasSize(2);
+    List<Element> curves = Drawn.of(StrainGraph.of("g", "P", cut)).withClass("d-curve");
+    assertThat(curves).hasSize(2);
+    List<Spot> before = Drawn.spots(curves.get(0));
+    List<Spot> after = Drawn.spots(curves.get(1));
+    double gap = after.get(0).x() - before.get(before.size() - 1).x();
+    double whole = after.get(after.size() - 1).x() - before.get(0).x();
+    assertThat(gap / whole).isCloseTo(60 / OUTER.contour().lengthMm(), within(0.0002));
     assertThat(Drawn.of(StrainGraph.of("g", "P", OUTER)).withClass("d-curve")).hasSize(1);
   }
 

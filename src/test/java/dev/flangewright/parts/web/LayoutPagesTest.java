@@ -83,7 +83,7 @@ class LayoutPagesTest {
                 .string(
                     allOf(
                         containsString("class=\"d-hole\""),
-                        containsString("Cut out of it: from 100 to 120.0 mm, through the bend."),
+                        containsString("Cut out of it: from 100 to 120.0 mm, 9 mm deep from the finished edge."),
                         containsString("No relief is credited"),
                         containsString("Fewer than two tooling holes"),
                         containsString("Trim allowance"),
@@ -104,7 +104,7 @@ class LayoutPagesTest {
   @Test
   void a_cutout_lowers_the_demand_that_the_register_shows() throws Exception {
     double before = gather();
-    as(Role.LEAD, filled());
+    as(Role.LEAD, cut("100", "120", ""));
     // A circle: 20 mm of 300 mm of mould line, 0.6 rad at 500 mm, are gone.
     assertThat(gather() / before).isCloseTo(1 - 20.0 / 300, within(1e-4));
   }
@@ -195,7 +195,7 @@ class LayoutPagesTest {
         .param("cutouts[0].flange", "outer")
         .param("cutouts[0].fromMm", "100")
         .param("cutouts[0].toMm", "120.0")
-        .param("cutouts[0].depthMm", "");
+        .param("cutouts[0].depthMm", "9");
   }
 
   private MockHttpServletRequestBuilder cut(String from, String to, String depth) {
