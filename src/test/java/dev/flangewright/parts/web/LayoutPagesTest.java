@@ -83,7 +83,8 @@ class LayoutPagesTest {
                 .string(
                     allOf(
                         containsString("class=\"d-hole\""),
-                        containsString("Cut out of it: from 100 to 120.0 mm, 9 mm deep from the finished edge."),
+                        containsString(
+                            "Cut out of it: from 100 to 120.0 mm, 9 mm deep from the finished edge."),
                         containsString("No relief is credited"),
                         containsString("Fewer than two tooling holes"),
                         containsString("Trim allowance"),
