@@ -2,7 +2,6 @@ package dev.flangewright.forming;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -72,15 +71,14 @@ public record FlangeFigures(
    */
   public static FlangeFigures of(
       Contour contour, Sheet sheet, MetalValues metal, EdgeCondition edge, List<Cutout> cutouts) {
+    var flangeMetal = FlangeMetal.of(sheet, metal, edge);
     var whole =
         IntStream.range(0, contour.stations().size())
-            .mapToObj(i -> StationFigures.of(contour, i, sheet, metal, edge))
+            .mapToObj(i -> StationFigures.of(contour, i, flangeMetal))
             .toList();
     var pieces =
         EdgePiece.of(
-            whole,
-            cutouts,
-            (i, atMostMm) -> StationFigures.of(contour, i, sheet, metal, edge, atMostMm));
+            whole, cutouts, (i, atMostMm) -> StationFigures.of(contour, i, flangeMetal, atMostMm));
     var stations = hardest(whole, pieces);
     var formed = formed(stations, pieces);
     var peak = peak(formed);
@@ -102,7 +100,7 @@ public record FlangeFigures(
         peakSplit(formed),
         formed.stream().mapToInt(StationFigures::passes).max().getAsInt(),
         BendRadiusCheck.of(sheet, metal),
-        Springback.blockRadiusMm(sheet, metal));
+        flangeMetal.blockRadiusMm());
   }
 
   /** The stations that stand on metal, or just beyond an end of it and stand for that end. */
@@ -146,6 +144,9 @@ public record FlangeFigures(
 
   private static List<StationFigures> formed(
       List<StationFigures> stations, List<EdgePiece> pieces) {
+    if (pieces.size() == 1) {
+      return stations;
+    }
     return IntStream.range(0, stations.size())
         .filter(i -> pieces.stream().anyMatch(piece -> piece.hasMetal() && piece.counts(i)))
         .mapToObj(stations::get)
@@ -165,9 +166,14 @@ public record FlangeFigures(
   }
 
   private static @Nullable Double peakSplit(List<StationFigures> stations) {
-    var known = stations.stream().map(StationFigures::splitUtilisation).toList();
-    return known.stream().allMatch(Objects::nonNull)
-        ? known.stream().max(Comparator.naturalOrder()).get()
-        : null;
+    double peak = 0;
+    for (var station : stations) {
+      var utilisation = station.splitUtilisation();
+      if (utilisation == null) {
+        return null;
+      }
+      peak = Math.max(peak, utilisation);
+    }
+    return peak;
   }
 }

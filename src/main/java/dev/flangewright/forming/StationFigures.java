@@ -32,15 +32,14 @@ public record StationFigures(
     int passes,
     @Nullable Double blockAngleDeg) {
 
-  static StationFigures of(
-      Contour contour, int i, Sheet sheet, MetalValues metal, EdgeCondition edge) {
-    return of(contour, i, sheet, metal, edge, Double.POSITIVE_INFINITY);
+  static StationFigures of(Contour contour, int i, FlangeMetal metal) {
+    return of(contour, i, metal, Double.POSITIVE_INFINITY);
   }
 
   /** As {@link #of} where a cutout leaves at most so much of the flange's width. */
-  static StationFigures of(
-      Contour contour, int i, Sheet sheet, MetalValues metal, EdgeCondition edge, double atMostMm) {
+  static StationFigures of(Contour contour, int i, FlangeMetal metal, double atMostMm) {
     var station = contour.stations().get(i);
+    var sheet = metal.sheet();
     double width = Math.min(station.widthMm(), atMostMm);
     var section = section(contour, i, sheet, width);
     double flat = width - section.setbackMm();
@@ -56,9 +55,9 @@ public record StationFigures(
         section,
         flat,
         Ruffling.ratio(strain, thickness, flat),
-        SplitLimit.utilisation(strain, SplitLimit.strain(metal, edge)),
+        SplitLimit.utilisation(strain, metal.splitLimitStrain()),
         Passes.count(strain, Passes.strainPerPass(strain, thickness, flat)),
-        Springback.blockAngleDeg(station.bendAngleDeg(), sheet, metal));
+        metal.blockAngleDeg(station.bendAngleDeg()));
   }
 
   private static FlangeSection section(Contour contour, int i, Sheet sheet, double widthMm) {
