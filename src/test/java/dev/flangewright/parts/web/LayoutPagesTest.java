@@ -92,6 +92,16 @@ class LayoutPagesTest {
   }
 
   @Test
+  void a_gauge_is_read_between_cutouts_and_its_page_says_so() throws Exception {
+    String warning = "The outer edge has cutouts: read between them";
+    as(Role.GUEST, get("/parts/" + part + "/gauge"))
+        .andExpect(content().string(not(containsString(warning))));
+    as(Role.LEAD, filled());
+    as(Role.GUEST, get("/parts/" + part + "/gauge"))
+        .andExpect(content().string(containsString(warning)));
+  }
+
+  @Test
   void an_emptied_row_takes_its_hole_and_cutout_away() throws Exception {
     as(Role.LEAD, filled());
     as(
