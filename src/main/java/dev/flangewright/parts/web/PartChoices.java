@@ -5,6 +5,7 @@ import dev.flangewright.forming.FlangeKind;
 import dev.flangewright.parts.Frame;
 import dev.flangewright.parts.Frames;
 import dev.flangewright.parts.Hand;
+import dev.flangewright.parts.YAxis;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -30,6 +31,9 @@ class PartChoices {
           Arrays.stream(EdgeCondition.values()),
           EdgeCondition::name,
           edge -> String.format(Locale.ROOT, "%s (factor %.2f)", edge.label(), edge.factor()));
+
+  static final Map<String, String> Y_AXES =
+      of(Arrays.stream(YAxis.values()), YAxis::name, YAxis::words);
 
   private final Frames frames;
 
