@@ -18,7 +18,7 @@ public record PathEntry(
     String bendAngleDeg,
     String widthMm,
     String yAxis,
-    boolean reversed) {
+    Boolean reversed) {
 
   /** Nothing drawn yet. */
   public static final PathEntry EMPTY = new PathEntry("", "10", "90", "", YAxis.DOWN.name(), false);
@@ -30,5 +30,6 @@ public record PathEntry(
     bendAngleDeg = Objects.requireNonNullElse(bendAngleDeg, "");
     widthMm = Objects.requireNonNullElse(widthMm, "");
     yAxis = Objects.requireNonNullElse(yAxis, "");
+    reversed = Objects.requireNonNullElse(reversed, false);
   }
 }
