@@ -79,7 +79,7 @@ class ContourOfTest {
   @Test
   void a_tolerance_below_the_scatter_is_refused_and_names_the_point() {
     List<String> lines = Digitised.lines(40, 1);
-    lines.set(17, "18, 599.4, -43, 90");
+    lines.set(17, "18, 605, -43, 90");
     assertThatThrownBy(() -> ContourOf.atWorkingWidth(stations(lines), within("0.6")))
         .isInstanceOf(FormingException.class)
         .hasMessageStartingWith("station 18: ");

@@ -143,7 +143,7 @@ class FitPagesTest {
   @Test
   void a_point_that_no_fair_curve_comes_near_is_named_beside_the_tolerance() throws Exception {
     List<String> lines = new ArrayList<>(Digitised.lines(40, 1));
-    lines.set(17, "18, 599.4, -43, 90");
+    lines.set(17, "18, 605, -43, 90");
     as(Role.LEAD, typed("shrink", lines, "0.6"))
         .andExpect(status().isUnprocessableContent())
         .andExpect(
@@ -164,7 +164,7 @@ class FitPagesTest {
   void corners_are_told_even_where_the_stations_are_exact() throws Exception {
     String path = "M 600 0 L 300 0 L 0 100";
     String lines = lines(as(Role.LEAD, path(path, false)));
-    as(Role.LEAD, typed("plain", lines.lines().toList(), "0"))
+    as(Role.LEAD, typed("shrink", lines.lines().toList(), "0"))
         .andExpect(redirectedUrl("/parts/" + part));
     // atan(100/300) = 18.4°, on the screen down to the left: a turn to the left.
     read("/parts/" + part)
