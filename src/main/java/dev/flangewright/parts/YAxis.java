@@ -3,9 +3,9 @@ package dev.flangewright.parts;
 /** Which way y grows in a drawn path; in a frame it grows upwards. */
 public enum YAxis {
   /** As SVG has it: the contour stands as one sees it drawn. */
-  DOWN("downwards, as in SVG: the contour stands as it is seen"),
+  DOWN("downwards, as in SVG"),
   /** The numbers are a frame's own. */
-  UP("upwards: the numbers of the path are the frame's own");
+  UP("upwards, as in the frame");
 
   private final String words;
 

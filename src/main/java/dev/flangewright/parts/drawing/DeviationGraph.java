@@ -15,7 +15,7 @@ import dev.flangewright.forming.FitStation;
  */
 public final class DeviationGraph {
 
-  private static final double HEADROOM = 1.35;
+  private static final double HEADROOM = 1.5;
 
   private final FairFit fit;
   private final Graph graph;
@@ -69,11 +69,16 @@ public final class DeviationGraph {
     svg.draw("circle", "class", "d-dot", "cx", tip.x(), "cy", tip.y(), "r", 2);
   }
 
+  /** Lettered beyond the tolerance, whose line would else run through the words. */
   private void worst(Svg svg) {
     FitStation worst = fit.worst();
     double arc = fit.contour().arcMm(fit.stations().indexOf(worst));
+    graph.ring(svg, arc, worst.deviationMm());
+    double beyond = Math.max(fit.toleranceMm(), fit.maxDeviationMm());
+    boolean up = worst.deviationMm() > 0;
+    double height = graph.at(arc, up ? beyond : -beyond).y() + (up ? -12 : 26);
     String words = Numbers.figure(fit.maxDeviationMm(), 2) + " mm at station " + worst.number();
-    graph.peak(svg, arc, worst.deviationMm(), worst.deviationMm() > 0, words);
+    graph.words(svg, arc, height, words);
   }
 
   private String said() {
