@@ -132,6 +132,18 @@ class FitPagesTest {
         .isEqualTo(0.6);
   }
 
+  @Test
+  void a_supposition_is_fitted_as_the_drawing_is() throws Exception {
+    as(Role.LEAD, typed("shrink", Digitised.lines(40, 1), "0.60"));
+    read("/parts/" + part + "/suppose")
+        .andExpect(
+            content()
+                .string(
+                    allOf(
+                        containsString("So far nothing is changed"),
+                        containsString("class=\"d-read\""))));
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"5.1", "-0.1", "half"})
   void a_tolerance_that_cannot_be_is_refused_beside_its_field(String tolerance) throws Exception {
