@@ -51,9 +51,14 @@ public final class ReadPath {
               .map(station -> line(station) + end)
               .collect(Collectors.joining("\n")));
     } catch (SvgPathException | FormingException refusal) {
-      faults.add("path", "", String.valueOf(refusal.getMessage()));
+      faults.add("path", "", said(refusal));
       throw new DrawingRefused(faults.list());
     }
+  }
+
+  /** Without the field's name, which the fault says already. */
+  private static String said(RuntimeException refusal) {
+    return String.valueOf(refusal.getMessage()).replaceFirst("^path, ", "");
   }
 
   private static String line(Station station) {

@@ -115,6 +115,7 @@ class FlangeFormController {
       model.addAttribute("read", PathSaid.of(read.drawn(), form.flangeKind()));
     } catch (Refused refusal) {
       FormRefusal.onto(said, response, refusal);
+      model.addAttribute("unread", "The path was not read; why stands beside it.");
     }
     return PAGE;
   }

@@ -232,7 +232,8 @@ class FitPagesTest {
             content()
                 .string(
                     allOf(
-                        containsString("path, character 13"),
+                        containsString("The path was not read"),
+                        containsString("path: character 13"),
                         containsString("M 0 0 L 100 zero"),
                         containsString("value=\"18\""))));
   }
