@@ -1,6 +1,8 @@
 package dev.flangewright.overview.demo;
 
-import dev.flangewright.bench.RouteStages;
+import dev.flangewright.bench.PartNature;
+import dev.flangewright.bench.Route;
+import dev.flangewright.bench.RouteOf;
 import dev.flangewright.parts.Build;
 import dev.flangewright.parts.LayOutBlank;
 import dev.flangewright.parts.MakeBuild;
@@ -30,7 +32,7 @@ public class LoadDemo {
   private final ImportRegister importRegister;
   private final Parts parts;
   private final LayOutBlank layOut;
-  private final RouteStages routes;
+  private final RouteOf routes;
   private final TellHistory history;
   private final ShopClock clock;
 
@@ -39,7 +41,7 @@ public class LoadDemo {
       ImportRegister importRegister,
       Parts parts,
       LayOutBlank layOut,
-      RouteStages routes,
+      RouteOf routes,
       TellHistory history,
       ShopClock clock) {
     this.makeBuild = makeBuild;
@@ -68,7 +70,8 @@ public class LoadDemo {
     importRegister.apply(id, files, Progress.UNSEEN);
     Part part = parts.findByBuildIdAndPartNumber(id, DemoLayout.PART).orElseThrow();
     layOut.redraw(part.id(), part.version(), DemoLayout.ENTRY);
-    List<Act> acts = DemoHistory.acts(routes.findByBuildIdOrderBySeq(id), clock.instant());
+    Route route = routes.usual(id, PartNature.TWO_FLANGES).orElseThrow();
+    List<Act> acts = DemoHistory.acts(route.stages(), clock.instant());
     history.of(id, acts);
     return id;
   }
