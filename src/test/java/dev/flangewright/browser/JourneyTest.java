@@ -88,7 +88,7 @@ class JourneyTest {
       look(page, "/builds/1/parts", "register" + suffix, "TW-F07-S1");
       look(page, "/builds/1/bench", "bench" + suffix, "What needs forming next?");
       look(page, "/builds/1/quality", "quality" + suffix, "Why were pieces scrapped?");
-      look(page, "/builds/1/route", "route" + suffix, "Edges deburred and polished");
+      look(page, "/builds/1/routes", "routes" + suffix, "Edges deburred and polished");
       look(page, "/builds/1/import", "import" + suffix, "register.csv");
       look(page, "/people", "people" + suffix, "inspector");
       look(page, "/help", "help" + suffix, "blank");

@@ -1,6 +1,8 @@
 package dev.flangewright.overview.demo;
 
-import dev.flangewright.bench.RouteStages;
+import dev.flangewright.bench.PartNature;
+import dev.flangewright.bench.Route;
+import dev.flangewright.bench.RouteOf;
 import dev.flangewright.parts.Build;
 import dev.flangewright.parts.MakeBuild;
 import dev.flangewright.parts.exchange.ImportRegister;
@@ -25,14 +27,14 @@ public class LoadDemo {
 
   private final MakeBuild makeBuild;
   private final ImportRegister importRegister;
-  private final RouteStages routes;
+  private final RouteOf routes;
   private final TellHistory history;
   private final ShopClock clock;
 
   LoadDemo(
       MakeBuild makeBuild,
       ImportRegister importRegister,
-      RouteStages routes,
+      RouteOf routes,
       TellHistory history,
       ShopClock clock) {
     this.makeBuild = makeBuild;
@@ -57,7 +59,8 @@ public class LoadDemo {
         new RegisterFiles(
             new ClassPathResource("demo/register.csv"), new ClassPathResource("demo/contours.csv"));
     importRegister.apply(id, files, Progress.UNSEEN);
-    List<Act> acts = DemoHistory.acts(routes.findByBuildIdOrderBySeq(id), clock.instant());
+    Route route = routes.usual(id, PartNature.TWO_FLANGES).orElseThrow();
+    List<Act> acts = DemoHistory.acts(route.stages(), clock.instant());
     history.of(id, acts);
     return id;
   }
