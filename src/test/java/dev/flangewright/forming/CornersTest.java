@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -34,6 +35,7 @@ class CornersTest {
     assertThat(corners.get(0).turnDeg()).isCloseTo(turn, within(1e-6));
   }
 
+  @Tag("trials")
   @ParameterizedTest
   @ValueSource(doubles = {-60, 30, 90})
   void a_corner_read_with_scatter_stays_a_corner_between_straight_runs(double turn) {
@@ -50,6 +52,7 @@ class CornersTest {
     }
   }
 
+  @Tag("trials")
   @Test
   void beside_a_corner_an_arc_keeps_its_radius() {
     // 400 mm of arc of 250 mm radius, then a straight run 40° to the right of its end.
@@ -68,6 +71,7 @@ class CornersTest {
     }
   }
 
+  @Tag("trials")
   @ParameterizedTest
   @EnumSource
   void a_fair_contour_has_no_corners_however_it_is_read(Shape shape) {

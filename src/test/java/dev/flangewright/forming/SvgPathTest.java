@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -220,6 +221,7 @@ class SvgPathTest {
         .isEqualTo("spacingMm");
   }
 
+  @Tag("trials")
   @Test
   void whatever_is_typed_it_is_read_or_refused_by_name() {
     var random = new Random(17);
@@ -243,6 +245,7 @@ class SvgPathTest {
     assertThat(read).isGreaterThan(20);
   }
 
+  @Tag("trials")
   @Test
   void the_longest_text_is_read_without_delay_of_its_own() {
     var path = SvgPath.of("M0 0" + "h1".repeat(49_900));
