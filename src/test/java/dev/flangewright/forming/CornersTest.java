@@ -150,14 +150,18 @@ class CornersTest {
 
   @Test
   void of_two_corners_within_a_reach_the_sharper_counts() {
-    // 60 mm apart, a reach of 120 mm: one; the stations between are no corners of their own.
-    var corners = Corners.of(Shape.read(twiceBent(4, 40, -70)), 2);
-    assertThat(corners).extracting(Corner::stationNumber).containsExactly(15);
+    // 45 mm apart, a reach of 48 mm: one; a reach of 36 mm: two.
+    assertThat(Corners.of(Shape.read(twiceBent(3, 20, -70)), 0.8))
+        .extracting(Corner::stationNumber)
+        .containsExactly(14);
+    assertThat(Corners.of(Shape.read(twiceBent(3, 20, -70)), 0.6))
+        .extracting(Corner::stationNumber)
+        .containsExactly(11, 14);
   }
 
   @Test
   void a_corner_next_to_an_end_is_not_looked_at() {
-    var points = bent(60);
+    var points = bent(30);
     assertThat(Corners.of(Shape.read(points.subList(18, 41)), 0))
         .extracting(Corner::stationNumber)
         .containsExactly(3);
