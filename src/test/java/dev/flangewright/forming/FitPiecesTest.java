@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -183,6 +184,12 @@ class FitPiecesTest {
       var fit = FairFit.of(Shape.read(hand), 0.3);
       assertThat(fit.degreesOfFreedom()).isEqualTo(5);
       assertThat(fit.maxDeviationMm()).isLessThan(0.01);
+      // The freer fit has the same knots among its own, so that on exact readings the band lies
+      // evenly about the fit.
+      for (var station : fit.stations()) {
+        double middle = (station.curvatureLowPerMm() + station.curvatureHighPerMm()) / 2;
+        assertThat(middle).isCloseTo(station.curvaturePerMm(), within(2e-6));
+      }
     }
   }
 
@@ -280,5 +287,39 @@ class FitPiecesTest {
     assertThat(fit.rmsDeviationMm()).isCloseTo(Math.sqrt(sum / 30), within(1e-4));
     assertThat(fit.maxDeviationMm()).isCloseTo(largest, within(1e-4));
     assertThat(fit.toleranceMm()).isEqualTo(0.5);
+  }
+
+  /** Curvature from 1/400 to −1/400 and back twice: four knots, and five where more is asked. */
+  private static FairFit wave(int count, double tolerance) {
+    var points =
+        Loft.withCurvature(
+            Loft.even(0, 640, count),
+            s -> (s < 200 ? 1 - s / 100 : s < 440 ? (s - 320) / 120 : 1 - (s - 440) / 100) / 400);
+    return FairFit.of(Shape.read(points), tolerance);
+  }
+
+  @Test
+  void a_third_of_the_readings_is_the_most_knots_a_fit_may_have() {
+    assertThat(wave(12, 0.5).degreesOfFreedom()).isEqualTo(2 + 4);
+    assertThat(wave(15, 0.2).degreesOfFreedom()).isEqualTo(2 + 5);
+    for (var refused : List.<ThrowingCallable>of(() -> wave(11, 0.5), () -> wave(14, 0.2))) {
+      var refusal = catchThrowableOfType(FormingException.class, refused);
+      assertThat(refusal).isNotNull();
+      assertThat(refusal.reason()).isEqualTo(FormingException.Reason.NO_FAIR_CURVE);
+    }
+  }
+
+  @Test
+  void of_the_knots_that_may_be_straight_those_are_set_to_nothing_that_cost_least() {
+    // A bend of 1/300 that ends at 300 mm and goes on straight, read with little scatter: of the
+    // knots the ones on the straight go, and those of the bend stay.
+    var points =
+        Loft.withCurvature(Loft.even(0, 640, 60), s -> s < 300 ? (300 - s) / 300 / 300 : 0);
+    var fit = FairFit.of(Shape.read(Shape.scattered(points, new Random(2), 0.05)), 0.15);
+    assertThat(fit.stations().get(0).curvaturePerMm()).isCloseTo(1.0 / 300, withinPercentage(5));
+    for (int i = 32; i < 60; i++) {
+      assertThat(fit.contour().curvaturePerMm(i)).isZero();
+    }
+    assertThat(fit.degreesOfFreedom()).isEqualTo(3);
   }
 }

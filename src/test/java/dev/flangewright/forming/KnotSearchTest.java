@@ -188,4 +188,71 @@ class KnotSearchTest {
       assertThat(knots.get(1)[2 - j]).isEqualTo(32 - knots.get(0)[j]);
     }
   }
+
+  @Test
+  void a_knot_that_serves_nothing_is_moved_to_where_it_serves() {
+    // Kinks at 160 and 480 mm, the 8th and the 24th place; a knot stands uselessly between them.
+    var points =
+        lofted(
+            60,
+            s ->
+                s < 160
+                    ? 1.0 / 600 + s / 160 / 300
+                    : s < 480 ? 1.0 / 200 - (s - 160) / 320 / 300 : 1.0 / 600 + (s - 480) / 160 / 400);
+    var search = new KnotSearch(near(points));
+    assertThat(search.grown(new int[] {0, 16, 32})).containsExactly(0, 8, 24, 32);
+    assertThat(search.grown(new int[] {0, 10, 21, 32})).contains(0, 8, 24, 32);
+  }
+
+  @Test
+  void a_straight_run_settles_where_no_knot_would_serve_better_between_its_neighbours() {
+    int[][] starts = {{0, 14, 32}, {0, 18, 32}, {0, 6, 32}, {5, 32}, {0, 27}};
+    var exact = lofted(60, KnotSearchTest::reverse);
+    for (var points : List.of(exact, Shape.scattered(exact, new Random(8), 0.3))) {
+      var search = new KnotSearch(near(points));
+      for (int[] start : starts) {
+        var run = StraightRun.between(search, 33, start);
+        assertThat(run.knots()).hasSize(start.length + 2).isSorted();
+        assertThat(run.first()).isPositive();
+        assertThat(run.sumOfSquares()).isEqualTo(search.sumOfSquares(run.knots(), run.first()));
+        for (int j = 0; j < run.knots().length; j++) {
+          for (int place = 0; place <= 32; place++) {
+            int[] other = run.knots().clone();
+            other[j] = place;
+            assertThat(search.sumOfSquares(other, run.first()))
+                .isGreaterThanOrEqualTo(run.sumOfSquares());
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void a_straight_run_is_found_in_any_gap_between_the_knots() {
+    // The straight run seen from either end: between the first knots, and between the last.
+    var points =
+        lofted(
+            60,
+            s -> s < 240 ? (240 - s) / 240 / 250 : s < 440 ? 0 : Math.min(1, (s - 440) / 100) / 300);
+    var other = new KnotSearch(near(Loft.mirrored(points))).straightRun(new int[] {0, 5, 32});
+    assertThat(other.first()).isEqualTo(2);
+    assertThat(Arrays.copyOfRange(other.knots(), 1, 5)).containsExactly(5, 10, 20, 32);
+  }
+
+  @Test
+  void a_straight_run_is_laid_unless_it_serves_worse_than_scatter_can_tell() {
+    // FM-FIT: as well as 4 parts in n + 4.
+    int laid = 0;
+    for (int seed = 0; seed < 12; seed++) {
+      double bend = 0.0002 + 0.0001 * seed;
+      var exact = lofted(40, s -> s < 320 ? bend * (1 - s / 400) : bend * (0.2 - (s - 320) / 400));
+      var search = new KnotSearch(near(Shape.scattered(exact, new Random(seed), 0.3)));
+      int[] knots = {0, 32};
+      var best = StraightRun.between(search, 33, knots);
+      boolean well = best.sumOfSquares() < 44.0 / 40 * search.sumOfSquares(knots);
+      assertThat(search.straightRun(knots) != null).isEqualTo(well);
+      laid += well ? 1 : 0;
+    }
+    assertThat(laid).isBetween(1, 12);
+  }
 }

@@ -134,4 +134,29 @@ class LeastSquaresTest {
     assertThat(a).isDeepEqualTo(drawn(5, 2));
     assertThat(b).isEqualTo(drawn(5));
   }
+
+  @Test
+  void a_column_that_adds_nothing_but_rounding_gets_nothing_at_any_scale() {
+    double[][] a = drawn(7, 3);
+    double[] b = drawn(7);
+    var two = new double[7][];
+    for (int i = 0; i < 7; i++) {
+      a[i][2] = 0.3 * a[i][0] + 0.7 * a[i][1];
+      two[i] = new double[] {a[i][0], a[i][1]};
+    }
+    double[] expected = new LeastSquares(two, b).solution();
+    var fit = new LeastSquares(a, b);
+    assertThat(fit.solution())
+        .containsExactly(new double[] {expected[0], expected[1], 0}, within(1e-12));
+    assertThat(fit.variance(new double[] {0, 0, 1})).isZero();
+    for (double scale : new double[] {1e-7, 1e7}) {
+      var scaled = new double[7][];
+      for (int i = 0; i < 7; i++) {
+        scaled[i] = new double[] {scale * a[i][0], scale * a[i][1], scale * a[i][2]};
+      }
+      assertThat(new LeastSquares(scaled, b).solution())
+          .containsExactly(
+              new double[] {expected[0] / scale, expected[1] / scale, 0}, within(1e-9 / scale));
+    }
+  }
 }
