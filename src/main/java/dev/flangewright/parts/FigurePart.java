@@ -32,6 +32,16 @@ public class FigurePart {
    * @throws Refused if the thickness cannot be read
    */
   public PartFigures of(Part part) {
+    return of(PartToFigure.of(part));
+  }
+
+  /**
+   * The figures of a part that may not be the one in the register; nothing is stored.
+   *
+   * @throws FormingException if a contour or a flange cannot be made, naming the station
+   * @throws Refused if the thickness cannot be read
+   */
+  public PartFigures of(PartToFigure part) {
     PartDrawing drawn = part.drawn();
     Thickness thickness =
         library
@@ -50,7 +60,7 @@ public class FigurePart {
             .filter(flange -> !flange.stations().isEmpty())
             .map(flange -> ofFlange(flange, sheet, values))
             .toList();
-    return summed(thickness, sheet, metal, values, flanges);
+    return summed(part, thickness, sheet, metal, values, flanges);
   }
 
   /** Computes and stores the extract; a part that cannot be figured keeps the reason instead. */
@@ -64,7 +74,8 @@ public class FigurePart {
     }
   }
 
-  private static PartFigures.OfFlange ofFlange(Flange flange, Sheet sheet, MetalValues values) {
+  private static PartFigures.OfFlange ofFlange(
+      FlangeToFigure flange, Sheet sheet, MetalValues values) {
     Contour working = ContourOf.atWorkingWidth(flange.stations(), flange.drawn());
     Contour finished = ContourOf.atFinishedWidth(flange.stations(), flange.drawn());
     return new PartFigures.OfFlange(
@@ -75,6 +86,7 @@ public class FigurePart {
   }
 
   private static PartFigures summed(
+      PartToFigure part,
       Thickness thickness,
       Sheet sheet,
       Metal metal,
@@ -82,11 +94,12 @@ public class FigurePart {
       List<PartFigures.OfFlange> flanges) {
     List<FlangeFigures> working = flanges.stream().map(PartFigures.OfFlange::working).toList();
     if (flanges.isEmpty()) {
-      return new PartFigures(thickness, sheet, metal, values, flanges, null, null, null);
+      return new PartFigures(part, thickness, sheet, metal, values, flanges, null, null, null);
     }
     PartDevelopment blank =
         PartDevelopment.of(flanges.stream().map(PartFigures.OfFlange::contour).toList(), working);
     return new PartFigures(
+        part,
         thickness,
         sheet,
         metal,
@@ -113,12 +126,14 @@ public class FigurePart {
             Math.min(blank.bounds().widthMm(), blank.bounds().heightMm()),
             figures.blankMassKg());
     part.summary().risk(risk.governing().name(), risk.level().name(), risk.utilisation());
-    figures.flanges().forEach(FigurePart::store);
+    figures
+        .flanges()
+        .forEach(figured -> store(part.flange(figured.flange().name()).orElseThrow(), figured));
   }
 
-  private static void store(PartFigures.OfFlange figured) {
+  private static void store(Flange flange, PartFigures.OfFlange figured) {
     FlangeFigures figures = figured.working();
-    FlangeSummary summary = figured.flange().summary();
+    FlangeSummary summary = flange.summary();
     summary.demand(
         figures.peakEdgeStrain(),
         figures.peakStation(),

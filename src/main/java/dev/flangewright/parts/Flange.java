@@ -94,6 +94,10 @@ public class Flange {
     return Objects.requireNonNull(id);
   }
 
+  @Nullable Long storedId() {
+    return id;
+  }
+
   public long version() {
     return version;
   }

@@ -12,12 +12,14 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * All forming figures of a part, computed from its register entry. Only flanges with a contour are
- * in the list; {@code development} and {@code risk} are null when there is none.
+ * All forming figures of a part, computed from its register entry or from a supposition. Only
+ * flanges with a contour are in the list; {@code development} and {@code risk} are null when there
+ * is none.
  *
  * @param metal what the library knows of the alloy, with sources
  */
 public record PartFigures(
+    PartToFigure part,
     Thickness thickness,
     Sheet sheet,
     Metal metal,
@@ -29,5 +31,5 @@ public record PartFigures(
 
   /** The figures of one flange, at the width carried while forming and trimmed to the finished. */
   public record OfFlange(
-      Flange flange, Contour contour, FlangeFigures working, FlangeFigures finished) {}
+      FlangeToFigure flange, Contour contour, FlangeFigures working, FlangeFigures finished) {}
 }

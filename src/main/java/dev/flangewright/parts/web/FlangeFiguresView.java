@@ -4,7 +4,7 @@ import dev.flangewright.forming.FlangeFigures;
 import dev.flangewright.forming.Formula;
 import dev.flangewright.forming.SplitLimit;
 import dev.flangewright.forming.StationFigures;
-import dev.flangewright.parts.Flange;
+import dev.flangewright.parts.FlangeToFigure;
 import dev.flangewright.parts.PartFigures;
 import dev.flangewright.parts.drawing.StrainGraph;
 import java.util.ArrayList;
@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param trim what trimming to the finished width first would do; null where it does nothing
  */
 record FlangeFiguresView(
-    Flange flange,
+    FlangeToFigure flange,
     String graph,
     List<FigureRow> blank,
     List<FigureRow> demand,
@@ -30,11 +30,11 @@ record FlangeFiguresView(
     List<StationRow> stations) {
 
   static FlangeFiguresView of(PartFigures part, PartFigures.OfFlange figured) {
-    Flange flange = figured.flange();
+    FlangeToFigure flange = figured.flange();
     FlangeFigures working = figured.working();
     return new FlangeFiguresView(
         flange,
-        StrainGraph.of("strain-" + flange.id(), flange.part().partNumber(), part, figured),
+        StrainGraph.of("strain-" + flange.id(), part.part().partNumber(), part, figured),
         blank(working),
         demand(
             working,

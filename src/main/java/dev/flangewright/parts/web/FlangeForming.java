@@ -4,7 +4,7 @@ import dev.flangewright.forming.BendRadiusCheck;
 import dev.flangewright.forming.EdgeCondition;
 import dev.flangewright.forming.FlangeFigures;
 import dev.flangewright.forming.FlangeKind;
-import dev.flangewright.parts.Flange;
+import dev.flangewright.parts.FlangeToFigure;
 import dev.flangewright.parts.PartFigures;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
@@ -61,7 +61,7 @@ record FlangeForming(
   }
 
   static FlangeForming of(PartFigures.OfFlange figured) {
-    Flange flange = figured.flange();
+    FlangeToFigure flange = figured.flange();
     FlangeFigures working = figured.working();
     BendRadiusCheck bend = working.bendRadius();
     return new FlangeForming(

@@ -20,11 +20,7 @@ record TrimView(String sentence, String graph) {
         : new TrimView(
             "Trimmed to %s mm first, the edge needs %s instead of %s."
                 .formatted(figured.flange().drawn().finishedWidthMm(), then, now),
-            TrimGraph.of(
-                "trim-" + figured.flange().id(),
-                figured.flange().part().partNumber(),
-                part,
-                figured));
+            TrimGraph.of("trim-" + figured.flange().id(), part.part().partNumber(), part, figured));
   }
 
   private static String strain(double edgeStrain) {

@@ -1,0 +1,25 @@
+package dev.flangewright.parts;
+
+import java.util.List;
+
+/**
+ * What the figures of a part are computed from: its drawing and its flanges, as they stand in the
+ * register or as somebody supposes them.
+ */
+public record PartToFigure(
+    long buildId, String partNumber, PartDrawing drawn, List<FlangeToFigure> flanges) {
+
+  /** A part as it stands in the register. */
+  public static PartToFigure of(Part part) {
+    return new PartToFigure(
+        part.build().id(),
+        part.partNumber(),
+        part.drawn(),
+        part.flanges().stream().map(FlangeToFigure::of).toList());
+  }
+
+  /** The same part drawn otherwise. */
+  PartToFigure supposing(PartDrawing other, List<FlangeToFigure> otherFlanges) {
+    return new PartToFigure(buildId, partNumber, other, otherFlanges);
+  }
+}
