@@ -10,10 +10,11 @@ import org.jspecify.annotations.Nullable;
  * <p>FM-FIT, the knots: beside a curve near the points the deviations of any fair fit are a linear
  * function of its curvatures, so that a set of knots is judged by one small linear least squares
  * problem. The straight line comes first, then the circle, then a knot at either end; every further
- * knot is set where it lowers the sum of squares most, after which the knot whose move lowers the sum
- * most is moved while that is by more than 4 parts in n + 4, n the number of stations. Knots stay 1/16 of
- * the length apart and inner ones 1/6 of it from the ends, where few stations would have to bear
- * them. These shares are shop defaults, no source; they keep scatter from pulling knots about.
+ * knot is set where it lowers the sum of squares most, after which the knot whose move lowers the
+ * sum most is moved while that is by more than 4 parts in n + 4, n the number of stations. Knots
+ * stay 1/16 of the length apart and inner ones 1/6 of it from the ends, where few stations would
+ * have to bear them. These shares are shop defaults, no source; they keep scatter from pulling
+ * knots about.
  */
 final class KnotSearch {
 

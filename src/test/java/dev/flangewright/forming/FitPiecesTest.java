@@ -269,8 +269,7 @@ class FitPiecesTest {
     assertThat(band.high())
         .isEqualTo(FlangeSection.of(FlangeKind.STRETCH, 1000, sheet, 20, 90).edgeStrain());
     var tight = new FitStation(4, at.point(), at.point(), 0, 0.002, -0.001, 0.5);
-    var refusal =
-        catchThrowableOfType(FormingException.class, () -> tight.edgeStrain(sheet, at));
+    var refusal = catchThrowableOfType(FormingException.class, () -> tight.edgeStrain(sheet, at));
     assertThat(refusal.station()).isEqualTo(4);
   }
 

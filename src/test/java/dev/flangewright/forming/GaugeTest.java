@@ -172,8 +172,7 @@ class GaugeTest {
   void a_stretched_edge_that_is_not_thin_enough_yet_has_the_difference_left() {
     var points = Loft.reversed(Loft.circle(400, Loft.even(0, 1, 21)));
     var station =
-        FlangeFigures.of(
-                Loft.through(points), SHEET, MetalValues.UNKNOWN, EdgeCondition.DEBURRED)
+        FlangeFigures.of(Loft.through(points), SHEET, MetalValues.UNKNOWN, EdgeCondition.DEBURRED)
             .stations()
             .get(5);
     // R = 1: half of the strain goes into the thickness, by volume constancy.

@@ -150,7 +150,9 @@ class KnotSearchTest {
   void a_straight_run_at_an_end_is_found_among_more_knots() {
     var points =
         lofted(
-            60, s -> s < 240 ? (240 - s) / 240 / 250 : s < 440 ? 0 : Math.min(1, (s - 440) / 100) / 300);
+            60,
+            s ->
+                s < 240 ? (240 - s) / 240 / 250 : s < 440 ? 0 : Math.min(1, (s - 440) / 100) / 300);
     var search = new KnotSearch(near(points));
     var run = search.straightRun(new int[] {0, 27, 32});
     assertThat(run).isNotNull();
@@ -198,7 +200,9 @@ class KnotSearchTest {
             s ->
                 s < 160
                     ? 1.0 / 600 + s / 160 / 300
-                    : s < 480 ? 1.0 / 200 - (s - 160) / 320 / 300 : 1.0 / 600 + (s - 480) / 160 / 400);
+                    : s < 480
+                        ? 1.0 / 200 - (s - 160) / 320 / 300
+                        : 1.0 / 600 + (s - 480) / 160 / 400);
     var search = new KnotSearch(near(points));
     assertThat(search.grown(new int[] {0, 16, 32})).containsExactly(0, 8, 24, 32);
     assertThat(search.grown(new int[] {0, 10, 21, 32})).contains(0, 8, 24, 32);
@@ -233,7 +237,8 @@ class KnotSearchTest {
     var points =
         lofted(
             60,
-            s -> s < 240 ? (240 - s) / 240 / 250 : s < 440 ? 0 : Math.min(1, (s - 440) / 100) / 300);
+            s ->
+                s < 240 ? (240 - s) / 240 / 250 : s < 440 ? 0 : Math.min(1, (s - 440) / 100) / 300);
     var other = new KnotSearch(near(Loft.mirrored(points))).straightRun(new int[] {0, 5, 32});
     assertThat(other.first()).isEqualTo(2);
     assertThat(Arrays.copyOfRange(other.knots(), 1, 5)).containsExactly(5, 10, 20, 32);

@@ -52,7 +52,8 @@ class LeastSquaresTest {
     RealMatrix inverse =
         new LUDecomposition(matrix.transposeMultiply(matrix)).getSolver().getInverse();
     double[] w = drawn(columns);
-    double expected = inverse.preMultiply(new ArrayRealVector(w)).dotProduct(new ArrayRealVector(w));
+    double expected =
+        inverse.preMultiply(new ArrayRealVector(w)).dotProduct(new ArrayRealVector(w));
     assertThat(new LeastSquares(a, drawn(rows)).variance(w)).isCloseTo(expected, within(1e-9));
   }
 
@@ -105,7 +106,8 @@ class LeastSquaresTest {
       all += fit.turned()[i] * fit.turned()[i];
       beyond += i < 4 ? 0 : fit.turned()[i] * fit.turned()[i];
     }
-    assertThat(all).isCloseTo(new ArrayRealVector(b).dotProduct(new ArrayRealVector(b)), within(1e-10));
+    assertThat(all)
+        .isCloseTo(new ArrayRealVector(b).dotProduct(new ArrayRealVector(b)), within(1e-10));
     assertThat(beyond).isCloseTo(left, within(1e-10));
   }
 

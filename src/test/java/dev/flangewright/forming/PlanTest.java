@@ -170,7 +170,8 @@ class PlanTest {
   @Test
   void the_best_grain_stands_square_to_a_slanting_bend_and_the_worst_lies_along_it() {
     double slant = Math.toRadians(40);
-    var line = List.of(List.of(new Point(5, 5), new Point(5 + Math.cos(slant), 5 + Math.sin(slant))));
+    var line =
+        List.of(List.of(new Point(5, 5), new Point(5 + Math.cos(slant), 5 + Math.sin(slant))));
     var grain = Grain.across(line);
     assertThat(grain.bestDeg()).isEqualTo(130);
     assertThat(grain.worstDeg()).isEqualTo(40);
@@ -217,7 +218,9 @@ class PlanTest {
     }
     // The wider end is the harder one: 200, 400 and 500 mm, flats of 12 + 10·s/500.
     double[] peak = {
-      strain[0] + 0.8 * (strain[1] - strain[0]), strain[1] + 0.6 * (strain[2] - strain[1]), strain[2]
+      strain[0] + 0.8 * (strain[1] - strain[0]),
+      strain[1] + 0.6 * (strain[2] - strain[1]),
+      strain[2]
     };
     double[] flat = {16, 20, 22};
     double at200 = gather[0] + 0.8 * (gather[1] - gather[0]);

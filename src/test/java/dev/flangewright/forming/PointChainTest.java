@@ -90,7 +90,6 @@ class PointChainTest {
     }
     var free = chain.curve(grid, hats, new double[0][]);
     var half = chain.curve(grid, hats, new double[][] {{Math.sqrt(sum) * grid.lengthMm()}});
-    assertThat(half.curvaturePerMm(50))
-        .isCloseTo(free.curvaturePerMm(50) / 2, within(1e-12));
+    assertThat(half.curvaturePerMm(50)).isCloseTo(free.curvaturePerMm(50) / 2, within(1e-12));
   }
 }

@@ -232,7 +232,8 @@ class RefusalTest {
     fields.add(refusal(() -> station(1, 2e5, 0)).field());
     fields.add(refusal(() -> station(1, 0, 2e5)).field());
     fields.add(refusal(() -> new Station(1, 0, 0, 90, 501)).field());
-    fields.add(refusal(() -> SplitLimit.strain(MetalValues.UNKNOWN, EdgeCondition.FILED, 2)).field());
+    fields.add(
+        refusal(() -> SplitLimit.strain(MetalValues.UNKNOWN, EdgeCondition.FILED, 2)).field());
     assertThat(fields)
         .containsExactly(
             "elongationPercent",

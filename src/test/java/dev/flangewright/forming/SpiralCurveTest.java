@@ -110,7 +110,8 @@ class SpiralCurveTest {
       for (int i = 0; i < arcs.length; i++) {
         double to = curve.deviation(moved.at(arcs[i]), arcs[i]) / step;
         // Linear between nodes 1 mm apart: h²/8 of the second derivative, which is 1.
-        assertThat(sensitivity[i][column]).as("column %s at %s mm", column, arcs[i])
+        assertThat(sensitivity[i][column])
+            .as("column %s at %s mm", column, arcs[i])
             .isCloseTo(to, within(column < 2 ? 1e-4 : 0.2));
       }
     }

@@ -124,7 +124,8 @@ class SpiralFitTest {
       // A curvature of 1/400 all along moves the place s by the sum of its sensitivities.
       double done = Arrays.stream(full[i]).skip(2).sum() / 400;
       assertThat(target[i]).isCloseTo(done, within(1e-6));
-      double[] reduced = SpiralFit.reduced(full[i], SpiralFit.hats(fit.curve().grid(), new int[] {16}));
+      double[] reduced =
+          SpiralFit.reduced(full[i], SpiralFit.hats(fit.curve().grid(), new int[] {16}));
       assertThat(reduced).hasSize(3);
       assertThat(reduced[0]).isEqualTo(full[i][0]);
       assertThat(reduced[1]).isEqualTo(full[i][1]);
