@@ -82,6 +82,8 @@ class GaugeTest {
   @Test
   void a_thickened_edge_has_shrunk() {
     assertThat(EdgeGauge.strainOfThickness(1.0260, SHEET)).isCloseTo(Math.log(0.95), within(1e-4));
+    assertThat(EdgeGauge.strainOfThickness(2.0520, Sheet.of(2, 3)))
+        .isCloseTo(Math.log(0.95), within(1e-4));
   }
 
   @Test

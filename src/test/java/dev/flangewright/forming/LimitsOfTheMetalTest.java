@@ -177,4 +177,13 @@ class LimitsOfTheMetalTest {
     }
     assertThat(words).doesNotHaveDuplicates().allMatch(word -> word.matches("[a-z ,]{3,}"));
   }
+
+  @Test
+  void what_just_meets_a_limit_is_within_it() {
+    assertThat(BendRadiusCheck.of(Sheet.of(1, 4), METAL).isWideEnough()).isTrue();
+    double setback = StraightBend.setbackMm(SHEET, 90);
+    assertThat(StraightBend.of(SHEET, setback, 90).flatMm()).isZero();
+    // A straight edge does not split, whatever is known of the metal.
+    assertThat(SplitLimit.utilisation(0, null)).isZero();
+  }
 }

@@ -264,6 +264,9 @@ class RefusalTest {
     assertThat(EdgeDevelopment.of(+1, 100, 0, Math.PI, 100, 0.5)).isNull();
     assertThat(EdgeDevelopment.flatLimit(+1, 100, 0, Math.PI, 0.5)).isCloseTo(100, within(1e-9));
     assertThat(EdgeDevelopment.flatLimit(+1, 100, 0, Math.PI / 3, 0.5)).isInfinite();
+    // At 120° the edge comes in by half of its flat, from 100 + 10·sin 120° on.
+    assertThat(EdgeDevelopment.flatLimit(+1, 100, 10, Math.toRadians(120), 0.5))
+        .isCloseTo(2 * (100 + 5 * Math.sqrt(3)), within(1e-9));
   }
 
   @Test
@@ -272,8 +275,8 @@ class RefusalTest {
     // it the bend comes back, 12·sin 150° = 6 mm from the tangent line, but has been there.
     assertThat(EdgeDevelopment.of(-1, 10, 10, Math.PI / 2, 0, 0.5)).isNull();
     assertThat(EdgeDevelopment.flatLimit(-1, 10, 10, Math.PI / 2, 0.5)).isNull();
-    assertThat(EdgeDevelopment.of(-1, 10, 12, Math.toRadians(150), 0, 0)).isNull();
-    assertThat(EdgeDevelopment.flatLimit(-1, 10, 12, Math.toRadians(150), 0)).isNull();
+    assertThat(EdgeDevelopment.of(-1, 10, 12, Math.toRadians(150), 0, 0.5)).isNull();
+    assertThat(EdgeDevelopment.flatLimit(-1, 10, 12, Math.toRadians(150), 0.5)).isNull();
     var refusal = refusal(() -> FlangeSection.of(STRETCH, 5, Sheet.of(1, 30), 50, 60));
     assertThat(refusal.field()).isEqualTo("contourRadiusMm");
     assertThat(refusal.min()).isNull();
