@@ -1,8 +1,6 @@
 package dev.flangewright.forming;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -57,9 +55,10 @@ public record FlangeFigures(
    */
   public static FlangeFigures of(
       Contour contour, Sheet sheet, MetalValues metal, EdgeCondition edge) {
+    var flangeMetal = FlangeMetal.of(sheet, metal, edge);
     var stations =
         IntStream.range(0, contour.stations().size())
-            .mapToObj(i -> StationFigures.of(contour, i, sheet, metal, edge))
+            .mapToObj(i -> StationFigures.of(contour, i, flangeMetal))
             .toList();
     var peak = peak(stations);
     double takeOut = alongMouldLine(stations, s -> Math.max(0, s.gatherDensity()));
@@ -79,7 +78,7 @@ public record FlangeFigures(
         peakSplit(stations),
         stations.stream().mapToInt(StationFigures::passes).max().getAsInt(),
         BendRadiusCheck.of(sheet, metal),
-        Springback.blockRadiusMm(sheet, metal));
+        flangeMetal.blockRadiusMm());
   }
 
   private static double alongMouldLine(
@@ -107,9 +106,14 @@ public record FlangeFigures(
   }
 
   private static @Nullable Double peakSplit(List<StationFigures> stations) {
-    var known = stations.stream().map(StationFigures::splitUtilisation).toList();
-    return known.stream().allMatch(Objects::nonNull)
-        ? known.stream().max(Comparator.naturalOrder()).get()
-        : null;
+    double peak = 0;
+    for (var station : stations) {
+      var utilisation = station.splitUtilisation();
+      if (utilisation == null) {
+        return null;
+      }
+      peak = Math.max(peak, utilisation);
+    }
+    return peak;
   }
 }
