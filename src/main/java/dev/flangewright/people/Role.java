@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 /** What an account is for, and with it what its holder may do. */
 public enum Role {
   LEAD("lead", EnumSet.allOf(Permission.class)),
-  FITTER("fitter", EnumSet.of(Permission.LOG_WORK, Permission.SCRAP)),
+  FITTER("fitter", EnumSet.of(Permission.KEEP_BLOCKS, Permission.LOG_WORK, Permission.SCRAP)),
   VOLUNTEER("volunteer", EnumSet.of(Permission.LOG_WORK)),
   INSPECTOR("inspector", EnumSet.of(Permission.RELEASE_HOLD, Permission.SCRAP, Permission.INSPECT)),
   MANAGER("manager", EnumSet.of(Permission.EDIT_REGISTER)),
