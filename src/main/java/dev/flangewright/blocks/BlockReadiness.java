@@ -39,8 +39,7 @@ public class BlockReadiness {
    */
   @Transactional(readOnly = true)
   public Optional<String> notReady(Part part, BlockKind kind, int formingStage) {
-    String code = part.drawn().blockSet();
-    return new BlocksOfSet(code, blocks.ofSet(part.build().id(), code))
+    return new BlocksOfSet(part.drawn().blockSet(), blocks.ofPart(part.id()))
         .notReady(kind, formingStage);
   }
 
@@ -63,7 +62,7 @@ public class BlockReadiness {
   public void reportDamage(Part part, BlockKind kind, int formingStage, String what) {
     String code = part.drawn().blockSet();
     BlockLine damaged =
-        blocks.ofSet(part.build().id(), code).stream()
+        blocks.ofPart(part.id()).stream()
             .filter(block -> block.isFor(kind, formingStage))
             .filter(block -> BlockAction.REPORT_DAMAGE.isOpenTo(block.condition()))
             .min(Comparator.comparing(BlockReadiness::likelihood))

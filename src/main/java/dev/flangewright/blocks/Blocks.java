@@ -16,12 +16,13 @@ public interface Blocks extends JpaRepository<Block, Long> {
           + " order by b.id")
   List<BlockLine> ofBuild(long buildId);
 
-  /** The blocks of one set as lists read them. */
+  /** The blocks of the set that a part names, as lists read them. */
   @Query(
       "select new dev.flangewright.blocks.BlockLine(b.id, s.code, b.kind, b.formingStage,"
           + " b.condition) from Block b join b.blockSet s"
-          + " where s.build.id = :buildId and s.code = :code order by b.id")
-  List<BlockLine> ofSet(long buildId, String code);
+          + " join Part p on p.build = s.build and p.blockSet = s.code"
+          + " where p.id = :partId order by b.id")
+  List<BlockLine> ofPart(long partId);
 
   @EntityGraph(attributePaths = "blockSet.build")
   Optional<Block> findWithSetById(long id);

@@ -8,6 +8,7 @@ import dev.flangewright.parts.exchange.Progress;
 import dev.flangewright.parts.exchange.RegisterFiles;
 import dev.flangewright.people.MayEditRegister;
 import dev.flangewright.people.ShopClock;
+import java.time.Duration;
 import java.util.List;
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Service;
@@ -20,12 +21,15 @@ public class LoadDemo {
   /** What the build is called. */
   public static final String NAME = "Tidewing";
 
+  private static final Duration A_WEEK = Duration.ofDays(7);
+
   private static final String NOTE =
       "Invented: there is no flying boat Tidewing, and nobody did this work.";
 
   private final MakeBuild makeBuild;
   private final ImportRegister importRegister;
   private final RouteStages routes;
+  private final DemoBlocks blocks;
   private final TellHistory history;
   private final ShopClock clock;
 
@@ -33,11 +37,13 @@ public class LoadDemo {
       MakeBuild makeBuild,
       ImportRegister importRegister,
       RouteStages routes,
+      DemoBlocks blocks,
       TellHistory history,
       ShopClock clock) {
     this.makeBuild = makeBuild;
     this.importRegister = importRegister;
     this.routes = routes;
+    this.blocks = blocks;
     this.history = history;
     this.clock = clock;
   }
@@ -58,7 +64,9 @@ public class LoadDemo {
             new ClassPathResource("demo/register.csv"), new ClassPathResource("demo/contours.csv"));
     importRegister.apply(id, files, Progress.UNSEEN);
     List<Act> acts = DemoHistory.acts(routes.findByBuildIdOrderBySeq(id), clock.instant());
+    blocks.shelve(id, acts.get(0).at().minus(A_WEEK));
     history.of(id, acts);
+    blocks.wear(id, acts.get(acts.size() - 1).at());
     return id;
   }
 }
