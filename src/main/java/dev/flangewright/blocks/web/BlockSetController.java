@@ -4,16 +4,15 @@ import dev.flangewright.blocks.Block;
 import dev.flangewright.blocks.BlockAction;
 import dev.flangewright.blocks.Blocks;
 import dev.flangewright.blocks.HandleBlock;
-import dev.flangewright.parts.FormRefusal;
 import dev.flangewright.people.Refused;
-import jakarta.servlet.http.HttpServletResponse;
+import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
-import org.springframework.ui.Model;
-import org.springframework.validation.BindingResult;
+import org.springframework.ui.ModelMap;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.servlet.ModelAndView;
 
 /** One block set, and what happens to its blocks. */
 @Controller
@@ -30,26 +29,32 @@ class BlockSetController {
   }
 
   @GetMapping("/block-sets/{id}")
-  String show(@PathVariable long id, Model model) {
+  String show(@PathVariable long id, ModelMap model) {
     return pages.fill(model, id);
   }
 
   @PostMapping("/blocks/{id}/condition")
-  String change(
-      @PathVariable long id,
-      @ModelAttribute("form") ConditionForm form,
-      BindingResult said,
-      Model model,
-      HttpServletResponse response) {
+  ModelAndView change(
+      @PathVariable long id, @ModelAttribute("form") ConditionForm form, ModelMap model) {
     try {
       Block block = handle.by(id, action(form), form.seen(), form.why());
-      return "redirect:/block-sets/" + block.blockSet().id() + "#block-" + id;
+      return new ModelAndView("redirect:/block-sets/" + block.blockSet().id() + "#block-" + id);
     } catch (Refused refusal) {
-      FormRefusal.onto(said, response, refusal);
-      model.addAttribute("typedFor", id);
-      model.addAttribute("refused", refusal.getMessage());
-      return pages.fill(model, setOf(id));
+      return refused(id, refusal, model);
     }
+  }
+
+  private ModelAndView refused(long blockId, Refused refusal, ModelMap model) {
+    if (refusal.kind() == Refused.Kind.UNKNOWN) {
+      throw refusal;
+    }
+    model.addAttribute("typedFor", blockId);
+    model.addAttribute("refused", refusal.getMessage());
+    boolean conflict = refusal.kind() == Refused.Kind.CONFLICT;
+    return new ModelAndView(
+        pages.fill(model, setOf(blockId)),
+        model,
+        conflict ? HttpStatus.CONFLICT : HttpStatus.UNPROCESSABLE_CONTENT);
   }
 
   private static BlockAction action(ConditionForm form) {

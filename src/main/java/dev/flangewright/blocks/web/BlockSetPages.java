@@ -5,7 +5,7 @@ import dev.flangewright.blocks.ReadBlockSet;
 import java.time.Clock;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
-import org.springframework.ui.Model;
+import org.springframework.ui.ModelMap;
 
 /** Reads what the page of a block set shows. */
 @Component
@@ -20,7 +20,7 @@ class BlockSetPages {
   }
 
   @Transactional(readOnly = true)
-  String fill(Model model, long setId) {
+  String fill(ModelMap model, long setId) {
     BlockSet set = read.of(setId);
     model.addAttribute("build", set.build());
     model.addAttribute("sheetLabel", "Block set " + set.code());
