@@ -27,11 +27,10 @@ public record BlockSetEntry(String code, String hand, String pinMm, String place
   public static BlockSetEntry of(BlockSet set) {
     BlockSetFacts facts = set.facts();
     BlockHand hand = facts.hand();
-    Double pin = facts.pinMm();
     return new BlockSetEntry(
         set.code(),
         hand == null ? "" : hand.name(),
-        pin == null ? "" : String.valueOf(pin),
+        facts.pinText(),
         facts.place(),
         facts.note());
   }

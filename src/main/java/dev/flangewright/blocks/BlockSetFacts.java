@@ -1,5 +1,6 @@
 package dev.flangewright.blocks;
 
+import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,4 +12,12 @@ import org.jspecify.annotations.Nullable;
  * @param note may be empty
  */
 public record BlockSetFacts(
-    @Nullable BlockHand hand, @Nullable Double pinMm, String place, String note) {}
+    @Nullable BlockHand hand, @Nullable Double pinMm, String place, String note) {
+
+  /** The diameter without needless zeros, {@code "6"} or {@code "6.35"}; empty where unknown. */
+  public String pinText() {
+    return pinMm == null
+        ? ""
+        : BigDecimal.valueOf(pinMm).stripTrailingZeros().toPlainString();
+  }
+}

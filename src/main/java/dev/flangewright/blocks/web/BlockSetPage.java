@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * A block set as its page shows it.
  *
  * @param answer to the question whether it is ready
+ * @param pinMm diameter of the tool pins; empty where unknown
  * @param unfigured the parts that have no bevels, each with the reason
  */
 record BlockSetPage(
@@ -21,7 +22,7 @@ record BlockSetPage(
     String code,
     String answer,
     @Nullable BlockHand hand,
-    @Nullable Double pinMm,
+    String pinMm,
     String place,
     String note,
     List<BlockView> blocks,
@@ -35,7 +36,7 @@ record BlockSetPage(
         set.code(),
         answer(lines(set)),
         set.facts().hand(),
-        set.facts().pinMm(),
+        set.facts().pinText(),
         set.facts().place(),
         set.facts().note(),
         set.blocks().stream().map(block -> BlockView.of(block, now)).toList(),
