@@ -28,10 +28,6 @@ public record BlockSetEntry(String code, String hand, String pinMm, String place
     BlockSetFacts facts = set.facts();
     BlockHand hand = facts.hand();
     return new BlockSetEntry(
-        set.code(),
-        hand == null ? "" : hand.name(),
-        facts.pinText(),
-        facts.place(),
-        facts.note());
+        set.code(), hand == null ? "" : hand.name(), facts.pinText(), facts.place(), facts.note());
   }
 }

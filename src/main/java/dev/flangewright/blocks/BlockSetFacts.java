@@ -16,8 +16,6 @@ public record BlockSetFacts(
 
   /** The diameter without needless zeros, {@code "6"} or {@code "6.35"}; empty where unknown. */
   public String pinText() {
-    return pinMm == null
-        ? ""
-        : BigDecimal.valueOf(pinMm).stripTrailingZeros().toPlainString();
+    return pinMm == null ? "" : BigDecimal.valueOf(pinMm).stripTrailingZeros().toPlainString();
   }
 }

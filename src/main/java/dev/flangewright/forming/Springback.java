@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>
  * FM-SPRING Ri/Rf = 4x³ − 3x + 1,  x = Ri·Y/(E·t)
- * FM-BLOCK  θ_block = θ·(Rf + t/2)/(Ri + t/2),  tilt of the saw table = |θ_block − 90°|
+ * FM-BLOCK  θ_block = θ·(Rf + t/2)/(Ri + t/2)
  * Ri inside radius on the block (mm), Rf inside radius of the part after release (mm), Y proof
  * stress (MPa), E Young's modulus (MPa), t thickness (mm), θ bend angle of the part
  * </pre>
@@ -23,9 +23,6 @@ public final class Springback {
 
   /** x at which a bend springs back completely. */
   static final double FULL_RECOVERY = 0.5;
-
-  /** A face square to the web face of the block. */
-  private static final double SQUARE_DEG = 90;
 
   private Springback() {}
 
@@ -61,23 +58,6 @@ public final class Springback {
   public static double blockAngle(
       double partAngle, double partRadiusMm, double blockRadiusMm, double thicknessMm) {
     return partAngle * (partRadiusMm + thicknessMm / 2) / (blockRadiusMm + thicknessMm / 2);
-  }
-
-  /**
-   * Tilt of the saw table that cuts the face of a block lying with its web face up, degrees from
-   * the table square to the blade. Above 90° the face leans in below the web face, below 90° out.
-   */
-  public static double sawTiltDeg(double blockAngleDeg) {
-    return Math.abs(blockAngleDeg - SQUARE_DEG);
-  }
-
-  /** Block angle in degrees for a sheet whose radius is the part's; null when Y or E is unknown. */
-  public static @Nullable Double blockAngleDeg(
-      double bendAngleDeg, Sheet sheet, MetalValues metal) {
-    var block = blockRadiusMm(sheet, metal);
-    return block == null
-        ? null
-        : blockAngle(bendAngleDeg, sheet.insideBendRadiusMm(), block, sheet.thicknessMm());
   }
 
   /** Block radius for a sheet whose radius is the part's; null when Y or E is unknown. */

@@ -46,6 +46,7 @@ public class Flange {
   private int registerOrder;
   private int contourOrder;
   private WrittenStations stations;
+  private WrittenCutouts cutouts = WrittenCutouts.NONE;
 
   @Embedded private FlangeSummary summary = new FlangeSummary();
 
@@ -83,6 +84,15 @@ public class Flange {
 
   public void edgeIs(EdgeCondition condition) {
     this.edgeCondition = condition;
+  }
+
+  /** What is cut out of it; in place of what was. */
+  public void isCutOut(WrittenCutouts newCutouts) {
+    this.cutouts = newCutouts;
+  }
+
+  public WrittenCutouts cutouts() {
+    return cutouts;
   }
 
   public FlangeSummary summary() {

@@ -2,12 +2,16 @@ package dev.flangewright.parts;
 
 import dev.flangewright.forming.Contour;
 import dev.flangewright.forming.FlangeFigures;
+import dev.flangewright.forming.HoleCheck;
+import dev.flangewright.forming.HoleFinding;
 import dev.flangewright.forming.MetalValues;
 import dev.flangewright.forming.PartDevelopment;
 import dev.flangewright.forming.Risk;
 import dev.flangewright.forming.Sheet;
+import dev.flangewright.forming.StationFigures;
 import dev.flangewright.materials.Metal;
 import dev.flangewright.materials.Thickness;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -29,7 +33,20 @@ public record PartFigures(
     @Nullable Double blankMassKg,
     @Nullable Risk risk) {
 
+  /** What there is to mind about the holes in the web. */
+  public List<HoleFinding> holeFindings() {
+    return development == null ? List.of() : HoleCheck.of(development, sheet.thicknessMm());
+  }
+
   /** The figures of one flange, at the width carried while forming and trimmed to the finished. */
   public record OfFlange(
-      FlangeToFigure flange, Contour contour, FlangeFigures working, FlangeFigures finished) {}
+      FlangeToFigure flange, Contour contour, FlangeFigures working, FlangeFigures finished) {
+
+    /** The station nearest to a place along the mould line, mm from the first. */
+    public StationFigures nearest(double arcMm) {
+      return working.stations().stream()
+          .min(Comparator.comparingDouble(station -> Math.abs(station.arcMm() - arcMm)))
+          .orElseThrow();
+    }
+  }
 }

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Ruffling, splitting, springback, bend radius and passes where no published number stands. */
 class LimitsOfTheMetalTest {
@@ -86,21 +84,10 @@ class LimitsOfTheMetalTest {
     double block = Springback.blockRadiusMm(SHEET, METAL);
     assertThat(block).isLessThan(5);
     assertThat(Springback.partRadiusMm(block, 1, 290, 73_100)).isCloseTo(5, within(1e-8));
-    double angle = Springback.blockAngleDeg(90, SHEET, METAL);
+    double angle = FlangeMetal.of(SHEET, METAL, EdgeCondition.DEBURRED).blockAngleDeg(90);
     assertThat(angle).isGreaterThan(90);
     // The middle surface is as long on the block as in the part.
     assertThat(angle * (block + 0.5)).isCloseTo(90 * 5.5, within(1e-9));
-  }
-
-  @ParameterizedTest
-  @ValueSource(doubles = {1, 45, 80, 89.9, 90, 95, 120, 164})
-  void the_saw_table_is_tilted_by_the_angle_between_the_face_and_a_square_cut(double block) {
-    // In section, x outwards along the web face and y up from it: the flange's face turned down
-    // by the block angle, and the square cut straight down; the angle between by Math.atan2.
-    double faceX = Math.cos(Math.toRadians(block));
-    double faceY = -Math.sin(Math.toRadians(block));
-    double between = Math.toDegrees(Math.abs(Math.atan2(faceX, -faceY)));
-    assertThat(Springback.sawTiltDeg(block)).isCloseTo(between, within(1e-9));
   }
 
   @Test

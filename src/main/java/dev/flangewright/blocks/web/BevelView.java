@@ -2,6 +2,7 @@ package dev.flangewright.blocks.web;
 
 import dev.flangewright.blocks.PartBevels;
 import dev.flangewright.drawing.Numbers;
+import dev.flangewright.forming.BevelTable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,7 +39,8 @@ record BevelView(
   }
 
   private static BevelView of(PartBevels.OfFlange flange) {
-    List<BevelRow> rows = flange.figures().stations().stream().map(BevelRow::of).toList();
+    List<BevelRow> rows =
+        BevelTable.of(flange.figures()).rows().stream().map(BevelRow::of).toList();
     return new BevelView(
         flange.flange(),
         flange.figures().kind().label(),

@@ -1,8 +1,7 @@
 package dev.flangewright.blocks.web;
 
 import dev.flangewright.blocks.PartBevels;
-import dev.flangewright.forming.Springback;
-import dev.flangewright.forming.StationFigures;
+import dev.flangewright.forming.BevelTable;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -29,7 +28,7 @@ record PartBevelsAnswer(
       return new FlangeBevels(
           flange.flange(),
           flange.firstBlockAngleDeg(),
-          flange.figures().stations().stream().map(Bevel::of).toList());
+          BevelTable.of(flange.figures()).rows().stream().map(Bevel::of).toList());
     }
   }
 
@@ -42,18 +41,13 @@ record PartBevelsAnswer(
           @Nullable Double blockAngleDeg,
       @Schema(
               description =
-                  "Of the saw table from square to the blade, degrees; null when unknown. A block"
-                      + " angle above 90 leans in below the web face.")
+                  "Tilt of the saw table, degrees: block angle less 90, positive where the face leans"
+                      + " in below the web face; null when unknown.")
           @Nullable Double sawTiltDeg) {
 
-    static Bevel of(StationFigures at) {
-      Double block = at.blockAngleDeg();
+    static Bevel of(BevelTable.Row row) {
       return new Bevel(
-          at.number(),
-          at.arcMm(),
-          at.bendAngleDeg(),
-          block,
-          block == null ? null : Springback.sawTiltDeg(block));
+          row.station(), row.arcMm(), row.bendAngleDeg(), row.blockAngleDeg(), row.tiltDeg());
     }
   }
 

@@ -2,7 +2,10 @@ package dev.flangewright.overview.demo;
 
 import dev.flangewright.bench.RouteStages;
 import dev.flangewright.parts.Build;
+import dev.flangewright.parts.LayOutBlank;
 import dev.flangewright.parts.MakeBuild;
+import dev.flangewright.parts.Part;
+import dev.flangewright.parts.Parts;
 import dev.flangewright.parts.exchange.ImportRegister;
 import dev.flangewright.parts.exchange.Progress;
 import dev.flangewright.parts.exchange.RegisterFiles;
@@ -28,6 +31,8 @@ public class LoadDemo {
 
   private final MakeBuild makeBuild;
   private final ImportRegister importRegister;
+  private final Parts parts;
+  private final LayOutBlank layOut;
   private final RouteStages routes;
   private final DemoBlocks blocks;
   private final TellHistory history;
@@ -36,12 +41,16 @@ public class LoadDemo {
   LoadDemo(
       MakeBuild makeBuild,
       ImportRegister importRegister,
+      Parts parts,
+      LayOutBlank layOut,
       RouteStages routes,
       DemoBlocks blocks,
       TellHistory history,
       ShopClock clock) {
     this.makeBuild = makeBuild;
     this.importRegister = importRegister;
+    this.parts = parts;
+    this.layOut = layOut;
     this.routes = routes;
     this.blocks = blocks;
     this.history = history;
@@ -63,6 +72,8 @@ public class LoadDemo {
         new RegisterFiles(
             new ClassPathResource("demo/register.csv"), new ClassPathResource("demo/contours.csv"));
     importRegister.apply(id, files, Progress.UNSEEN);
+    Part part = parts.findByBuildIdAndPartNumber(id, DemoLayout.PART).orElseThrow();
+    layOut.redraw(part.id(), part.version(), DemoLayout.ENTRY);
     List<Act> acts = DemoHistory.acts(routes.findByBuildIdOrderBySeq(id), clock.instant());
     blocks.shelve(id, acts.get(0).at().minus(A_WEEK));
     history.of(id, acts);

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param graph trusted SVG of the strain along its edge
  * @param plan how it is taken down
+ * @param cutouts what is cut out of it, in words
  * @param trim what trimming to the finished width first would do; null where it does nothing
  */
 record FlangeFiguresView(
@@ -27,6 +28,8 @@ record FlangeFiguresView(
     List<EdgeRow> edges,
     PlanView plan,
     @Nullable TrimView trim,
+    List<String> cutouts,
+    List<BevelRow> bevels,
     List<StationRow> stations) {
 
   static FlangeFiguresView of(PartFigures part, PartFigures.OfFlange figured) {
@@ -43,7 +46,9 @@ record FlangeFiguresView(
         EdgeRow.of(working, part.metalValues(), flange.edgeCondition()),
         PlanView.of(part, figured),
         TrimView.of(part, figured),
-        working.stations().stream().map(StationRow::of).toList());
+        CutoutWords.of(flange.cutouts()),
+        BevelRow.of(working),
+        StationRow.of(working));
   }
 
   private static List<FigureRow> blank(FlangeFigures working) {
@@ -122,7 +127,7 @@ record FlangeFiguresView(
       int decimals,
       String unit) {
     List<@Nullable Double> values = new ArrayList<>();
-    figures.stations().forEach(station -> values.add(figure.apply(station)));
+    figures.formed().forEach(station -> values.add(figure.apply(station)));
     return Figure.range(values, decimals, unit);
   }
 }

@@ -26,6 +26,8 @@ record FlangeForming(
     @Schema(description = "Part of it in the runs that stretch, mm, never negative.")
         double putInMm,
     @Schema(description = "Along the mould line, mm.") double contourLengthMm,
+    @Schema(description = "Part of it along which cutouts leave a flange, mm.")
+        double formedLengthMm,
     @Schema(description = "Along the web's tangent line, mm.") double tangentLengthMm,
     double thinnestEdgeMm,
     @Schema(description = "Strain over the strain at which the edge ruffles; above 1 it ruffles.")
@@ -75,6 +77,7 @@ record FlangeForming(
         working.takeOutMm(),
         working.putInMm(),
         working.contourLengthMm(),
+        working.formedLengthMm(),
         working.tangentLengthMm(),
         working.thinnestEdgeMm(),
         working.peakRuffleRatio(),
@@ -83,6 +86,6 @@ record FlangeForming(
         bend == null ? null : bend.isWideEnough(),
         working.blockRadiusMm(),
         Trimmed.of(figured.finished()),
-        working.stations().stream().map(StationForming::of).toList());
+        StationForming.of(working));
   }
 }

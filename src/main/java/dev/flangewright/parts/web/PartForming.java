@@ -51,9 +51,7 @@ record PartForming(
         sheet.kFactor(),
         sheet.anisotropy(),
         figures.flanges().stream().map(FlangeForming::of).toList(),
-        figures.development() == null
-            ? null
-            : BlankAnswer.of(figures.development(), figures.blankMassKg()),
+        figures.development() == null ? null : BlankAnswer.of(figures, figures.development()),
         MetalAnswer.of(figures.metal()),
         figures.risk() == null ? null : RiskAnswer.of(figures.risk()),
         InJson.CAUTION);

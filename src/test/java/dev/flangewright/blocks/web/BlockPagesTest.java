@@ -199,7 +199,7 @@ class BlockPagesTest {
         "/block-sets/" + set.id(),
         "The outer flange of TW-F07-S3L, TW-F07-S3R, shrink",
         String.format(Locale.ROOT, ">%.1f°<", block),
-        String.format(Locale.ROOT, ">%.1f° in<", block - 90),
+        String.format(Locale.ROOT, ">%.1f° leans under<", block - 90),
         "prove it on a trial piece");
   }
 
