@@ -53,13 +53,25 @@ public record FlangeFigures(
     @Nullable Double blockRadiusMm) {
 
   /**
+   * The figures by the default shop values.
+   *
    * @throws FormingException naming the station, when a section cannot be made
    */
   public static FlangeFigures of(
       Contour contour, Sheet sheet, MetalValues metal, EdgeCondition edge) {
+    return of(contour, sheet, metal, edge, Practice.DEFAULT);
+  }
+
+  /**
+   * The figures by a workshop's own values.
+   *
+   * @throws FormingException naming the station, when a section cannot be made
+   */
+  public static FlangeFigures of(
+      Contour contour, Sheet sheet, MetalValues metal, EdgeCondition edge, Practice practice) {
     var stations =
         IntStream.range(0, contour.stations().size())
-            .mapToObj(i -> StationFigures.of(contour, i, sheet, metal, edge))
+            .mapToObj(i -> StationFigures.of(contour, i, sheet, metal, edge, practice))
             .toList();
     var peak = peak(stations);
     double takeOut = alongMouldLine(stations, s -> Math.max(0, s.gatherDensity()));

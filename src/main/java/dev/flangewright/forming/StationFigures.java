@@ -33,7 +33,12 @@ public record StationFigures(
     @Nullable Double blockAngleDeg) {
 
   static StationFigures of(
-      Contour contour, int i, Sheet sheet, MetalValues metal, EdgeCondition edge) {
+      Contour contour,
+      int i,
+      Sheet sheet,
+      MetalValues metal,
+      EdgeCondition edge,
+      Practice practice) {
     var station = contour.stations().get(i);
     var section = section(contour, i, sheet);
     double flat = station.widthMm() - section.setbackMm();
@@ -49,8 +54,8 @@ public record StationFigures(
         section,
         flat,
         Ruffling.ratio(strain, thickness, flat),
-        SplitLimit.utilisation(strain, SplitLimit.strain(metal, edge)),
-        Passes.count(strain, Passes.strainPerPass(strain, thickness, flat)),
+        SplitLimit.utilisation(strain, SplitLimit.strain(metal, edge, practice)),
+        Passes.count(strain, Passes.strainPerPass(strain, thickness, flat, practice)),
         Springback.blockAngleDeg(station.bendAngleDeg(), sheet, metal));
   }
 

@@ -29,7 +29,8 @@ record PartSheetView(
     String grain,
     boolean closedByChord,
     @Nullable String outlineProblem,
-    List<MetalRow> metal) {
+    List<MetalRow> metal,
+    List<ShopValueRow> shopValues) {
 
   static PartSheetView of(Part part, PartFigures figures) {
     PartDevelopment blank = figures.development();
@@ -42,7 +43,8 @@ record PartSheetView(
         blank == null ? "" : GrainAdvice.of(blank.bendLines()),
         blank != null && blank.closedByChord(),
         blank == null ? null : blank.problem(),
-        MetalRow.of(figures.metal()));
+        MetalRow.of(figures.metal()),
+        ShopValueRow.of(figures.shopValues()));
   }
 
   private static List<FigureRow> bend(PartFigures figures) {
@@ -58,26 +60,36 @@ record PartSheetView(
             "Inside bend radius", Figure.mm(figures.sheet().insideBendRadiusMm(), 2), null));
     rows.add(
         FigureRow.of(
-                "Smallest the tables allow",
+                "Smallest allowed",
                 Figure.mm(check == null ? null : check.minBendRadiusMm(), 2),
                 Formula.BEND_RADIUS)
-            .noting(least == null ? "no table has this metal" : source(least)));
+            .noting(least == null ? "no certificate and no table has this metal" : least.said()));
     if (check != null) {
       rows.add(
           FigureRow.of(
                   "Used of the bend radius",
                   Figure.percent(check.utilisation(), 0),
                   Formula.BEND_RADIUS)
-              .noting(check.isWideEnough() ? "wide enough" : "tighter than the tables allow"));
+              .noting(check.isWideEnough() ? "wide enough" : "tighter than allowed"));
     }
     rows.add(
         FigureRow.of("Block radius", Figure.mm(block, 2), Formula.SPRINGBACK)
-            .noting("a hand-formed flange springs back more: prove it on a trial piece"));
+            .noting("a hand-formed flange springs back more: prove it on a trial piece" + stiffness(figures)));
     return rows;
   }
 
-  private static String source(Sourced least) {
-    return least.fromMemory() ? least.source() + ", from memory" : least.source();
+  /** The values of the metal behind springback. */
+  private static String stiffness(PartFigures figures) {
+    Sourced proof = figures.metal().proofMpa();
+    Sourced young = figures.metal().youngMpa();
+    return proof == null || young == null
+        ? ""
+        : ". Proof stress by %s. Young's modulus by %s".formatted(proof.said(), young.said());
+  }
+
+  private static String density(PartFigures figures) {
+    Sourced density = figures.metal().densityKgM3();
+    return density == null ? "" : "density by " + density.said();
   }
 
   private static List<FigureRow> blank(PartFigures figures, PartDevelopment blank) {
@@ -91,6 +103,7 @@ record PartSheetView(
         FigureRow.of("Breadth", Figure.mm(breadth, 1), Formula.OUTLINE),
         FigureRow.of(
             "Area", Figure.of(area == null ? null : area / 100, 1, "cm²"), Formula.OUTLINE),
-        FigureRow.of("Mass", Figure.of(figures.blankMassKg(), 3, "kg"), Formula.MASS));
+        FigureRow.of("Mass", Figure.of(figures.blankMassKg(), 3, "kg"), Formula.MASS)
+            .noting(density(figures)));
   }
 }

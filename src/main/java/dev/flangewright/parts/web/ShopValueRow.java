@@ -1,0 +1,36 @@
+package dev.flangewright.parts.web;
+
+import dev.flangewright.drawing.Numbers;
+import dev.flangewright.forming.ShopValue;
+import dev.flangewright.materials.ShopValues;
+import dev.flangewright.materials.Sourced;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A shop value with where it comes from.
+ *
+ * @param own whether it is the build's own
+ */
+record ShopValueRow(
+    ShopValue which, String value, boolean own, String source, String byDefault, String standing) {
+
+  static List<ShopValueRow> of(ShopValues values) {
+    return Arrays.stream(ShopValue.values()).map(which -> of(which, values)).toList();
+  }
+
+  private static ShopValueRow of(ShopValue which, ShopValues values) {
+    Sourced used = values.of(which);
+    return new ShopValueRow(
+        which,
+        figure(which, used.value()),
+        values.isOwn(which),
+        used.source(),
+        figure(which, which.byDefault()),
+        which.standing());
+  }
+
+  private static String figure(ShopValue which, double value) {
+    return Numbers.figure(value, which.isCount() ? 0 : 3);
+  }
+}
