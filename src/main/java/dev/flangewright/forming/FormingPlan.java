@@ -21,8 +21,8 @@ import org.jspecify.annotations.Nullable;
  * <p>ε_u is the strain-hardening exponent n of a metal that hardens by a power law (Considère's
  * criterion; Hosford and Caddell, Metal Forming, from memory). It is a tension limit; an edge that
  * shrinks hardens as much without necking, so the same mark tells when hammering stops paying. The
- * two defaults, 0.8 and 4, are shop defaults, no source. Neglected: ageing of a quenched alloy while it is
- * worked, which can end the work earlier.
+ * two defaults, 0.8 and 4, are shop defaults, no source. Neglected: ageing of a quenched alloy
+ * while it is worked, which can end the work earlier.
  *
  * @param peakStation number of the station planned for
  * @param passes at least one

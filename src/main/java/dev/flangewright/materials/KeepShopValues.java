@@ -75,8 +75,7 @@ public class KeepShopValues {
                 buildId, which, ordinal, reason, SignedIn.name(), clock.instant()));
   }
 
-  private void enter(
-      long buildId, ShopValue which, int seen, IntFunction<ShopValueEntry> entryOf) {
+  private void enter(long buildId, ShopValue which, int seen, IntFunction<ShopValueEntry> entryOf) {
     int latest =
         entries.inForce(buildId).stream()
             .filter(entry -> entry.name() == which)

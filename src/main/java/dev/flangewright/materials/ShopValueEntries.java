@@ -10,7 +10,8 @@ import org.springframework.data.jpa.repository.QueryHints;
 interface ShopValueEntries extends JpaRepository<ShopValueEntry, Long> {
 
   /** Of a build, the newest first. */
-  @Query("select e from ShopValueEntry e where e.buildId = :buildId order by e.enteredAt desc, e.id desc")
+  @Query(
+      "select e from ShopValueEntry e where e.buildId = :buildId order by e.enteredAt desc, e.id desc")
   List<ShopValueEntry> ofBuild(long buildId);
 
   /** Read for every part that is figured: it must not make Hibernate look for changes first. */

@@ -27,6 +27,8 @@ public class ShopValueEntry {
   private @Nullable Long id;
 
   @Version private long version;
+
+  @SuppressWarnings("UnusedVariable") // read by queries alone
   private long buildId;
 
   @Enumerated(EnumType.STRING)

@@ -54,8 +54,7 @@ public class FigurePart {
             .orElseThrow(() -> Refused.unacceptable("thickness_mm cannot be read."));
     ShopValues shopValues = shop.of(part.buildId());
     Practice practice = shopValues.practice();
-    Metal metal =
-        library.metal(part.buildId(), drawn.alloy(), drawn.temper(), thickness.mm());
+    Metal metal = library.metal(part.buildId(), drawn.alloy(), drawn.temper(), thickness.mm());
     Sheet sheet =
         Sheet.of(
             thickness.mm(),

@@ -3,6 +3,7 @@ package dev.flangewright.forming;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Ruffling, splitting, springback, bend radius and passes where no published number stands. */
@@ -68,7 +69,9 @@ class LimitsOfTheMetalTest {
       assertThat(limit).isGreaterThan(last).isLessThan(Math.log(1.18));
       last = limit;
     }
-    assertThat(SplitLimit.strain(METAL, EdgeCondition.POLISHED, 0.8))
+    assertThat(
+            SplitLimit.strain(
+                METAL, EdgeCondition.POLISHED, new Practice(Map.of(ShopValue.GRAIN_FACTOR, 0.8))))
         .isCloseTo(0.8 * last, within(1e-15));
   }
 

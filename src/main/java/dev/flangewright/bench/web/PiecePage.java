@@ -34,7 +34,7 @@ record PiecePage(
     String undoable,
     boolean mayUndo) {
 
-  static PiecePage of(Piece piece, Instant now) {
+  static PiecePage of(Piece piece, Instant now, SplitGround ground) {
     Optional<PieceStage> current = current(piece);
     Optional<StageEntry> undoable = piece.undoable();
     return new PiecePage(
@@ -52,7 +52,7 @@ record PiecePage(
         current.map(PieceStage::holdCheck).orElse(""),
         current.flatMap(stage -> StageAdvice.caution(stage.kind())).orElse(""),
         current
-            .map(stage -> StageAdvice.figures(stage.kind(), piece.part().flanges()))
+            .map(stage -> StageAdvice.figures(stage.kind(), piece.part().flanges(), ground))
             .orElse(List.of()),
         piece.stages().stream()
             .map(stage -> StageLine.of(stage, current.filter(stage::equals).isPresent(), now))

@@ -38,8 +38,7 @@ public record FormedEdge(
         flange.contour(),
         flange.working(),
         part.sheet().thicknessMm(),
-        SplitLimit.strain(
-            part.metalValues(), flange.flange().edgeCondition(), part.practice()));
+        SplitLimit.strain(part.metalValues(), flange.flange().edgeCondition(), part.practice()));
   }
 
   List<StationFigures> stations() {

@@ -1,12 +1,12 @@
 package dev.flangewright.parts.exchange;
 
-import dev.flangewright.parts.PartDrawing;
 import dev.flangewright.forming.Practice;
 import dev.flangewright.forming.Sheet;
 import dev.flangewright.materials.Thickness;
 import dev.flangewright.parts.Flange;
 import dev.flangewright.parts.FlangeDrawing;
 import dev.flangewright.parts.Part;
+import dev.flangewright.parts.PartDrawing;
 import dev.flangewright.parts.WrittenStations;
 import dev.flangewright.parts.exchange.PartInFile.FlangeInFile;
 import java.util.LinkedHashSet;

@@ -59,7 +59,8 @@ class PlanImport {
 
   ImportPlan plan(long buildId, FilesRead read, Progress progress) {
     PlanSheet sheet = new PlanSheet();
-    ComparePart compare = new ComparePart(sheet, read, library::thickness, shop.of(buildId).practice());
+    ComparePart compare =
+        new ComparePart(sheet, read, library::thickness, shop.of(buildId).practice());
     long[] leftAlone = {parts.count(buildId), 0};
     framesMove(buildId, read, sheet);
     parts.walk(
@@ -137,9 +138,7 @@ class PlanImport {
     Map<String, Integer> unknown = new TreeMap<>();
     for (PartInFile part : read.register().parts().values()) {
       var drawn = part.facts().drawn();
-      if (library
-          .metal(buildId, drawn.alloy(), drawn.temper(), part.thicknessMm())
-          .isUnknown()) {
+      if (library.metal(buildId, drawn.alloy(), drawn.temper(), part.thicknessMm()).isUnknown()) {
         unknown.merge(drawn.alloy() + " " + drawn.temper(), 1, Integer::sum);
       }
     }

@@ -1,15 +1,15 @@
 package dev.flangewright.parts.web;
 
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import dev.flangewright.parts.PartFigures;
-import dev.flangewright.forming.ShopValue;
 import dev.flangewright.forming.EdgeCondition;
 import dev.flangewright.forming.FlangeFigures;
+import dev.flangewright.forming.ShopValue;
 import dev.flangewright.forming.SplitLimit;
 import dev.flangewright.forming.StationFigures;
+import dev.flangewright.parts.PartFigures;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What one way of leaving the edge does to the split limit of a flange.
@@ -50,8 +50,7 @@ record EdgeRow(
     return rest + " By the " + FlangeFiguresView.elongation(part.metal()) + ".";
   }
 
-  private static EdgeRow of(
-      EdgeCondition edge, double stretch, PartFigures part, boolean chosen) {
+  private static EdgeRow of(EdgeCondition edge, double stretch, PartFigures part, boolean chosen) {
     Double limit = SplitLimit.strain(part.metalValues(), edge, part.practice());
     Double utilisation = SplitLimit.utilisation(stretch, limit);
     return new EdgeRow(

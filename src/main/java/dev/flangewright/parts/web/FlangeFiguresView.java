@@ -1,13 +1,13 @@
 package dev.flangewright.parts.web;
 
-import dev.flangewright.materials.Sourced;
-import dev.flangewright.materials.ShopValues;
-import dev.flangewright.materials.Metal;
-import dev.flangewright.forming.ShopValue;
 import dev.flangewright.forming.FlangeFigures;
 import dev.flangewright.forming.Formula;
+import dev.flangewright.forming.ShopValue;
 import dev.flangewright.forming.SplitLimit;
 import dev.flangewright.forming.StationFigures;
+import dev.flangewright.materials.Metal;
+import dev.flangewright.materials.ShopValues;
+import dev.flangewright.materials.Sourced;
 import dev.flangewright.parts.FlangeToFigure;
 import dev.flangewright.parts.PartFigures;
 import dev.flangewright.parts.drawing.StrainGraph;

@@ -15,7 +15,8 @@ record MetalAnswer(
     @Nullable Value utsMpa,
     @Nullable Value elongationPct,
     @Schema(description = "Natural; the hardening exponent.") @Nullable Value uniformStrain,
-    @Schema(description = "R, normal anisotropy; only a certificate gives it.") @Nullable Value anisotropy,
+    @Schema(description = "R, normal anisotropy; only a certificate gives it.")
+        @Nullable Value anisotropy,
     @Nullable Value minBendRadiusMm) {
 
   /** A value with where it stands. */
@@ -23,13 +24,17 @@ record MetalAnswer(
   record Value(
       double value,
       String source,
-      @Schema(description = "read, memory, computed, certificate; for shop values own value or default.")
+      @Schema(
+              description =
+                  "read, memory, computed, certificate; for shop values own value or default.")
           String knownBy,
       @Schema(description = "True: recalled, not read; check it before relying on it.")
           boolean fromMemory) {
 
     static @Nullable Value of(@Nullable Sourced known) {
-      return known == null ? null : new Value(known.value(), known.source(), known.knownBy(), known.fromMemory());
+      return known == null
+          ? null
+          : new Value(known.value(), known.source(), known.knownBy(), known.fromMemory());
     }
   }
 

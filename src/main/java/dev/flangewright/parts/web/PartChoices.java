@@ -1,9 +1,9 @@
 package dev.flangewright.parts.web;
 
-import dev.flangewright.materials.KeepShopValues;
-import dev.flangewright.forming.Practice;
 import dev.flangewright.forming.EdgeCondition;
 import dev.flangewright.forming.FlangeKind;
+import dev.flangewright.forming.Practice;
+import dev.flangewright.materials.KeepShopValues;
 import dev.flangewright.parts.Frame;
 import dev.flangewright.parts.Frames;
 import dev.flangewright.parts.Hand;
@@ -25,7 +25,6 @@ class PartChoices {
 
   static final Map<String, String> KINDS =
       of(Arrays.stream(FlangeKind.values()), FlangeKind::label, FlangeKind::label);
-
 
   private final Frames frames;
   private final KeepShopValues shop;

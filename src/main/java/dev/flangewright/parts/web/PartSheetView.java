@@ -74,7 +74,9 @@ record PartSheetView(
     }
     rows.add(
         FigureRow.of("Block radius", Figure.mm(block, 2), Formula.SPRINGBACK)
-            .noting("a hand-formed flange springs back more: prove it on a trial piece" + stiffness(figures)));
+            .noting(
+                "a hand-formed flange springs back more: prove it on a trial piece"
+                    + stiffness(figures)));
     return rows;
   }
 

@@ -1,8 +1,8 @@
 package dev.flangewright.parts.web;
 
-import dev.flangewright.forming.Practice;
 import dev.flangewright.forming.DemandZone;
 import dev.flangewright.forming.FormingPlan;
+import dev.flangewright.forming.Practice;
 import dev.flangewright.materials.Sourced;
 import dev.flangewright.parts.PartFigures;
 import java.util.List;
@@ -25,7 +25,11 @@ record PlanView(
   static PlanView of(PartFigures part, PartFigures.OfFlange figured) {
     Sourced uniform = part.metal().uniformStrain();
     FormingPlan plan =
-        FormingPlan.of(figured.working(), part.sheet(), uniform == null ? null : uniform.value(), part.practice());
+        FormingPlan.of(
+            figured.working(),
+            part.sheet(),
+            uniform == null ? null : uniform.value(),
+            part.practice());
     return new PlanView(
         "Bend angles from flat and edge strain at station %d, where the edge has most to do."
             .formatted(plan.peakStation()),

@@ -24,11 +24,6 @@ record ShopValueAnswer(
   private static ShopValueAnswer of(ShopValue which, ShopValues values) {
     Sourced used = values.of(which);
     return new ShopValueAnswer(
-        which,
-        which.label(),
-        used.value(),
-        which.byDefault(),
-        values.isOwn(which),
-        used.source());
+        which, which.label(), used.value(), which.byDefault(), values.isOwn(which), used.source());
   }
 }

@@ -1,9 +1,10 @@
 package dev.flangewright.parts.web;
 
-import dev.flangewright.drawing.Numbers;
 import dev.flangewright.forming.ShopValue;
 import dev.flangewright.materials.ShopValues;
 import dev.flangewright.materials.Sourced;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Arrays;
 import java.util.List;
 
@@ -15,6 +16,8 @@ import java.util.List;
 record ShopValueRow(
     ShopValue which, String value, boolean own, String source, String byDefault, String standing) {
 
+  private static final MathContext SIX_FIGURES = new MathContext(6);
+
   static List<ShopValueRow> of(ShopValues values) {
     return Arrays.stream(ShopValue.values()).map(which -> of(which, values)).toList();
   }
@@ -23,14 +26,14 @@ record ShopValueRow(
     Sourced used = values.of(which);
     return new ShopValueRow(
         which,
-        figure(which, used.value()),
+        figure(used.value()),
         values.isOwn(which),
         used.source(),
-        figure(which, which.byDefault()),
+        figure(which.byDefault()),
         which.standing());
   }
 
-  private static String figure(ShopValue which, double value) {
-    return Numbers.figure(value, which.isCount() ? 0 : 3);
+  private static String figure(double value) {
+    return new BigDecimal(value).round(SIX_FIGURES).stripTrailingZeros().toPlainString();
   }
 }
