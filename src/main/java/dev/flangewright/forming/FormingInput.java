@@ -14,6 +14,7 @@ public enum FormingInput {
   CONTOUR_RADIUS("contourRadiusMm", Range.aboveUpTo(0, 1e12)),
   FLANGE_WIDTH("flangeWidthMm", Range.aboveUpTo(0, 500)),
   BEND_ANGLE("bendAngleDeg", Range.between(0, 165)),
+  TURN("turnDeg", Range.between(-165, 165)),
   X("xMm", Range.fromTo(-100_000, 100_000)),
   Y("yMm", Range.fromTo(-100_000, 100_000)),
   FIT_TOLERANCE("toleranceMm", Range.fromTo(0, 5)),

@@ -2,6 +2,7 @@ package dev.flangewright.parts;
 
 import dev.flangewright.forming.Contour;
 import dev.flangewright.forming.ContourRun;
+import dev.flangewright.forming.EdgeCondition;
 import dev.flangewright.forming.FlangeKind;
 import dev.flangewright.forming.FormingInput;
 import dev.flangewright.materials.MaterialLibrary;
@@ -104,6 +105,18 @@ public class CheckDrawing {
     }
     faults.add("hand", written, "it must be left, right or none");
     return Hand.NONE;
+  }
+
+  /** How an edge was left, by the name of the condition. */
+  static EdgeCondition edge(String name, Faults faults) {
+    return Arrays.stream(EdgeCondition.values())
+        .filter(edge -> edge.name().equals(name))
+        .findFirst()
+        .orElseGet(
+            () -> {
+              faults.add("edge_condition", name, "it must be one of the conditions in the list");
+              return EdgeCondition.POLISHED;
+            });
   }
 
   private static FlangeKind kind(String written, Faults faults) {

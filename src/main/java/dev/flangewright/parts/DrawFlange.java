@@ -5,7 +5,6 @@ import dev.flangewright.forming.EdgeCondition;
 import dev.flangewright.forming.FormingException;
 import dev.flangewright.people.MayEditRegister;
 import dev.flangewright.people.Refused;
-import java.util.Arrays;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -90,7 +89,7 @@ public class DrawFlange {
     Drawn drawn =
         new Drawn(
             check.flange(written, faults),
-            edge(written.edgeCondition(), faults),
+            CheckDrawing.edge(written.edgeCondition(), faults),
             ContourLines.read(written.stations(), faults));
     faults.refuseIfAny();
     if (!drawn.stations.isEmpty()) {
@@ -123,16 +122,5 @@ public class DrawFlange {
     Faults faults = new Faults();
     faults.add("stations", "", String.valueOf(refusal.getMessage()));
     return new DrawingRefused(faults.list());
-  }
-
-  private static EdgeCondition edge(String name, Faults faults) {
-    return Arrays.stream(EdgeCondition.values())
-        .filter(edge -> edge.name().equals(name))
-        .findFirst()
-        .orElseGet(
-            () -> {
-              faults.add("edge_condition", name, "it must be one of the conditions in the list");
-              return EdgeCondition.POLISHED;
-            });
   }
 }

@@ -27,6 +27,11 @@ public record FlangeToFigure(
         flange.stations());
   }
 
+  /** The same flange drawn, left or laid down otherwise. */
+  FlangeToFigure supposing(FlangeDrawing other, EdgeCondition edge, WrittenStations line) {
+    return new FlangeToFigure(storedId, name, other, edge, line);
+  }
+
   /** The identity; of a stored flange only. */
   public long id() {
     return Objects.requireNonNull(storedId);

@@ -17,4 +17,9 @@ public record PartToFigure(
         part.drawn(),
         part.flanges().stream().map(FlangeToFigure::of).toList());
   }
+
+  /** The same part drawn otherwise. */
+  PartToFigure supposing(PartDrawing other, List<FlangeToFigure> otherFlanges) {
+    return new PartToFigure(buildId, partNumber, other, otherFlanges);
+  }
 }

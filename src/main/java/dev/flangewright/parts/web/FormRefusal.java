@@ -35,7 +35,13 @@ final class FormRefusal {
 
   private static void beside(BindingResult form, Fault fault) {
     String property = WORD.matcher(fault.field()).replaceAll(FormRefusal::capital);
-    form.rejectValue(property, "refused", fault.sentence());
+    form.rejectValue(property, "refused", ofItsRow(fault).sentence());
+  }
+
+  /** Beside a field of a list the reader sees which row it is. */
+  private static Fault ofItsRow(Fault fault) {
+    String field = fault.field().substring(fault.field().lastIndexOf('.') + 1);
+    return new Fault(field, fault.value(), fault.reason());
   }
 
   private static String capital(MatchResult found) {

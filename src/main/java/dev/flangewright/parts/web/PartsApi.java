@@ -7,10 +7,12 @@ import dev.flangewright.parts.Part;
 import dev.flangewright.parts.PartProgress;
 import dev.flangewright.parts.PartProgress.Progress;
 import dev.flangewright.parts.Parts;
+import dev.flangewright.parts.Suppose;
 import dev.flangewright.people.Refused;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.validation.Valid;
 import java.util.Map;
 import org.hibernate.validator.constraints.Range;
 import org.springframework.data.domain.Page;
@@ -19,6 +21,8 @@ import org.springframework.data.domain.Sort;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
@@ -37,18 +41,21 @@ class PartsApi {
   private final PartProgress progress;
   private final MaterialLibrary library;
   private final FigurePart figure;
+  private final Suppose suppose;
 
   PartsApi(
       Builds builds,
       Parts parts,
       PartProgress progress,
       MaterialLibrary library,
-      FigurePart figure) {
+      FigurePart figure,
+      Suppose suppose) {
     this.builds = builds;
     this.parts = parts;
     this.progress = progress;
     this.library = library;
     this.figure = figure;
+    this.suppose = suppose;
   }
 
   @GetMapping("/builds/{id}/parts")
@@ -95,5 +102,17 @@ class PartsApi {
   PartForming forming(@PathVariable long id) {
     Part part = parts.whole(id).orElseThrow(() -> Refused.unknown("part", id));
     return PartForming.of(part, figure.of(part));
+  }
+
+  @PostMapping("/parts/{id}/forming")
+  @Operation(
+      summary = "Figure a part as if it were made otherwise",
+      description =
+          "The answer of GET, with another thickness, metal, bend radius, width, angle or edge than"
+              + " drawn. Nothing is stored. "
+              + InJson.CAUTION)
+  PartForming supposed(@PathVariable long id, @Valid @RequestBody SupposeRequest request) {
+    Part part = parts.whole(id).orElseThrow(() -> Refused.unknown("part", id));
+    return PartForming.of(part, suppose.of(part, request.written()));
   }
 }

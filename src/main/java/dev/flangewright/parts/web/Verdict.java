@@ -27,7 +27,7 @@ final class Verdict {
 
   private static String opening(Risk risk, boolean allKnown) {
     if (risk.level() == RiskLevel.BEYOND) {
-      return "Not as it is drawn: ";
+      return "By the figures, no: ";
     }
     if (!allKnown) {
       return "Only half an answer: ";
