@@ -1,5 +1,8 @@
 package dev.flangewright.materials;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 /**
  * A value with where it stands.
  *
@@ -9,6 +12,9 @@ package dev.flangewright.materials;
  *     it comes with the program
  */
 public record Sourced(double value, String source, String knownBy) {
+
+  private static final Pattern ADDRESS = Pattern.compile(" ?\\(https?://[^)]*\\)|https?://\\S+");
+  private static final Pattern SITE = Pattern.compile("https?://([^/\\s]+)");
 
   /** True for a value that must be shown with the mark "from memory". */
   public boolean fromMemory() {
@@ -20,8 +26,15 @@ public record Sourced(double value, String source, String knownBy) {
     return fromMemory() ? "from memory: check before relying on it" : knownBy;
   }
 
-  /** Source and how it is known, as they follow a figure in a sentence. */
+  /** Source without its addresses, and how it is known, as they follow a figure in a sentence. */
   public String said() {
-    return source + "; " + knownInWords();
+    String named = ADDRESS.matcher(source).replaceAll("").strip();
+    return (named.isEmpty() ? site() : named) + "; " + knownInWords();
+  }
+
+  /** The site of a source that is an address and nothing else. */
+  private String site() {
+    Matcher found = SITE.matcher(source);
+    return found.find() ? found.group(1) : source;
   }
 }

@@ -19,8 +19,8 @@ record PlanView(
     String where, List<PassRow> passes, String blocks, String softening, List<ZoneRow> zones) {
 
   private static final String UNKNOWN =
-      "The uniform strain of this temper is not in the tables, or not fit to go by,"
-          + " so this page gives no advice on softening.";
+      "The uniform strain of this temper stands in no certificate and no table, or is not fit to go"
+          + " by, so this page gives no advice on softening.";
 
   static PlanView of(PartFigures part, PartFigures.OfFlange figured) {
     Sourced uniform = part.metal().uniformStrain();
