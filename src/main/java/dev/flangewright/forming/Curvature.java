@@ -15,17 +15,19 @@ import java.util.List;
  * </pre>
  *
  * <p>The circle through three points is exact on circles and straight runs; at the mean arc
- * position of its points it is of second order for any spacing (a second divided difference). Its
- * arms are widened, the shorter one first, until they reach 20 mm or the middle station stands 0.5
- * mm off the chord, so that closely spaced stations do not turn the rounding of their coordinates
- * into curvature. Circles that the contour's end does not leave room for are used only when there
- * are no others. {@link CurvatureLine} carries the values from the circles to the stations.
+ * position of its points it is of second order for any spacing (a second divided difference), and
+ * {@link CurvatureBow} takes off the second-order error where the curvature is smooth. Its arms are
+ * widened, the shorter one first, until they reach 20 mm or the middle station stands 0.5 mm off
+ * the chord, so that closely spaced stations do not turn the rounding of their coordinates into
+ * curvature. Circles that the contour's end does not leave room for are used only when there are no
+ * others. {@link CurvatureLine} carries the values from the circles to the stations.
  *
  * <p>Errors: with coordinates rounded to δ the curvature is off by about 0.7·δ/L² (one standard
  * deviation; L the arm, mm) and at worst by 2.83·δ/L²: for δ = 0.01 mm and L = 20 mm 2e-5/mm, at
- * worst 7e-5/mm, that is 0.04 % or 0.14 % of strain on a 20 mm flange. A peak over many stations
- * errs high. Bends shorter than an arm are smoothed, so their peak errs low. Source: circle and
- * divided difference derived; reach and offset are a shop default, no source.
+ * worst 7e-5/mm, that is 0.04 % or 0.14 % of strain on a 20 mm flange; within 60 mm of an end up to
+ * about 5·δ/L² (measured). A peak over many stations errs high. Bends shorter than an arm are
+ * smoothed, so their peak errs low. Source: circle and divided difference derived; reach and offset
+ * are a shop default, no source.
  */
 final class Curvature {
 
@@ -80,9 +82,9 @@ final class Curvature {
     }
   }
 
-  private List<CurvatureLine.Knot> circles() {
-    var roomy = new ArrayList<CurvatureLine.Knot>();
-    var cramped = new ArrayList<CurvatureLine.Knot>();
+  private List<CurvatureKnot> circles() {
+    var roomy = new ArrayList<CurvatureKnot>();
+    var cramped = new ArrayList<CurvatureKnot>();
     for (int i = 1; i < arcs.length - 1; i++) {
       int from = i - 1;
       int to = i + 1;
@@ -104,11 +106,11 @@ final class Curvature {
     return arm < REACH_MM && Math.abs(offset) < OFFSET_MM;
   }
 
-  private CurvatureLine.Knot circle(int from, int i, int to) {
+  private CurvatureKnot circle(int from, int i, int to) {
     var a = points.get(from);
     var b = points.get(i);
     var c = points.get(to);
     double value = -2 * b.leftOf(a, c) / (a.distanceMm(b) * b.distanceMm(c));
-    return new CurvatureLine.Knot((arcs[from] + arcs[i] + arcs[to]) / 3, value);
+    return CurvatureKnot.of(arcs[from], arcs[i], arcs[to], value);
   }
 }

@@ -8,31 +8,28 @@ import java.util.List;
  *
  * <p>FM-CURV, second part: between two circles the curvature is interpolated linearly along the
  * arc, a weighted mean, which cannot overshoot or ring; a jump from straight to arc is smeared over
- * one arm and one gap between stations. Towards an end the line is carried on with the slope that
- * the last three circles suggest, but never a steeper one than between the last two, never beyond a
- * quarter more than the outermost value and never through zero. Derived; the limits are a shop
- * default, no source.
+ * one arm and one gap between stations. {@link CurvatureBow} takes off what circles and straight
+ * lines add where the curvature bows smoothly. Towards an end the line is carried on with the slope
+ * that the last three circles suggest, but never a steeper one than between the last two, never
+ * beyond a quarter more than the outermost value and never through zero. Derived; the limits are a
+ * shop default, no source.
  */
 final class CurvatureLine {
 
   private static final double END_GROWTH = 1.25;
 
-  /** A curvature (1/mm) and the arc position (mm) it belongs to. */
-  record Knot(double arc, double value) {
-
-    double slopeTo(Knot other) {
-      return other.arc == arc ? 0 : (other.value - value) / (other.arc - arc);
-    }
-  }
-
-  private final List<Knot> knots;
+  private final List<CurvatureKnot> knots;
+  private final CurvatureBow bow;
   private final double reach;
 
   /**
+   * @param circles in any order
    * @param reach how far apart circles must be for their difference to count as a slope, mm
    */
-  CurvatureLine(List<Knot> knots, double reach) {
-    this.knots = knots.stream().sorted(Comparator.comparingDouble(Knot::arc)).toList();
+  CurvatureLine(List<CurvatureKnot> circles, double reach) {
+    var sorted = circles.stream().sorted(Comparator.comparingDouble(CurvatureKnot::arc)).toList();
+    this.bow = new CurvatureBow(sorted, reach);
+    this.knots = bow.sharpened();
     this.reach = reach;
   }
 
@@ -42,10 +39,10 @@ final class CurvatureLine {
       return 0;
     }
     int last = knots.size() - 1;
-    if (arc <= knots.get(0).arc) {
+    if (arc <= knots.get(0).arc()) {
       return carriedOn(arc, 0, +1);
     }
-    return arc >= knots.get(last).arc ? carriedOn(arc, last, -1) : between(arc);
+    return arc >= knots.get(last).arc() ? carriedOn(arc, last, -1) : between(arc);
   }
 
   private double between(double arc) {
@@ -53,45 +50,37 @@ final class CurvatureLine {
     int high = knots.size() - 1;
     while (high - low > 1) {
       int middle = (low + high) / 2;
-      low = knots.get(middle).arc <= arc ? middle : low;
-      high = knots.get(middle).arc <= arc ? high : middle;
+      low = knots.get(middle).arc() <= arc ? middle : low;
+      high = knots.get(middle).arc() <= arc ? high : middle;
     }
     var before = knots.get(low);
-    return before.value + before.slopeTo(knots.get(high)) * (arc - before.arc);
+    double straight = before.value() + before.slopeTo(knots.get(high)) * (arc - before.arc());
+    return straight - bow.underChord(low, arc);
   }
 
   private double carriedOn(double arc, int end, int inward) {
-    int second = beyondReach(end, inward);
-    int third = beyondReach(second, inward);
+    int second = CurvatureKnot.beyond(knots, end, inward, reach);
+    int third = CurvatureKnot.beyond(knots, second, inward, reach);
     var knot = knots.get(end);
     double slope = endSlope(arc, knot, knots.get(second), knots.get(third));
-    double value = knot.value + slope * (arc - knot.arc);
-    double limit = END_GROWTH * knot.value;
+    double value = knot.value() + slope * (arc - knot.arc());
+    double limit = END_GROWTH * knot.value();
     return Math.max(Math.min(0, limit), Math.min(Math.max(0, limit), value));
   }
 
   /** The slope half way from the end circle to the arc position, by the change of the slopes. */
-  private static double endSlope(double arc, Knot end, Knot second, Knot third) {
+  private static double endSlope(
+      double arc, CurvatureKnot end, CurvatureKnot second, CurvatureKnot third) {
     double outer = end.slopeTo(second);
-    if (third.arc == second.arc) {
+    if (third.arc() == second.arc()) {
       return outer;
     }
     double inner = second.slopeTo(third);
-    double beyond = (arc - second.arc) / (end.arc - third.arc);
+    double beyond = (arc - second.arc()) / (end.arc() - third.arc());
     double carried = outer + (outer - inner) * beyond;
     if (carried * outer <= 0) {
       return 0;
     }
     return Math.abs(carried) < Math.abs(outer) ? carried : outer;
-  }
-
-  private int beyondReach(int from, int step) {
-    int i = from;
-    while (i + step >= 0
-        && i + step < knots.size()
-        && Math.abs(knots.get(i).arc - knots.get(from).arc) < reach) {
-      i += step;
-    }
-    return i;
   }
 }

@@ -1,7 +1,5 @@
 package dev.flangewright.forming;
 
-import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,16 +22,15 @@ import org.jspecify.annotations.Nullable;
  * Dudra and Shah, J. Mater. Shaping Technol. 6 (1988) 91–101 (abstract read), and Wang and Wenner,
  * Int. J. Mech. Sci. 16 (1974) 135–143 (named there, not read).
  *
- * <p>Valid while r and r0 stay positive. Neglected: the web holds the metal back near the root, so
- * it flows less along the width than computed there. The blank of a shrink flange errs short by
- * that, of a stretch flange long, at most by the difference to m = 0 (about 1 % of the width at 4 %
- * of strain); the peak strain of a shrink errs low by the like. Neglected too: strain in the web,
- * friction, and metal that moves along the edge from a tight run to an easy one (the peak strain
- * errs high).
+ * <p>Valid while r and r0 stay positive. Neglected: the stress along the width nearer the root
+ * (against a membrane in equilibrium the edge strain is off by less than 1 % of itself, see
+ * docs/method.md); friction, which holds the metal back along the width (the blank of a shrink
+ * flange errs short by that, of a stretch flange long, at most by the difference to m = 0, about 1
+ * % of the width at 4 % of strain; the peak strain of a shrink errs low by the like); strain in the
+ * web; metal that moves along the edge from a tight run to an easy one (the peak strain errs high).
  *
- * <p>Computed relative to Rb, so that nothing cancels as Rb grows; the bend part by 32-point
- * Gauss-Legendre quadrature (truncation below 1e-12 while r stays above 0.15·Rb; nearer the centre
- * of a concave curve strains are beyond any sheet), the flat part in closed form.
+ * <p>Computed relative to Rb, so that nothing cancels as Rb grows; the bend part by {@link
+ * BendIntegral}, the flat part in closed form.
  *
  * @param beyondMm |r0 − Rb|
  * @param formedRadiusMm r at the edge
@@ -43,8 +40,6 @@ import org.jspecify.annotations.Nullable;
  */
 record EdgeDevelopment(
     double beyondMm, double formedRadiusMm, double blankRadiusMm, double strain, double gather) {
-
-  private static final GaussIntegrator QUADRATURE = new GaussIntegratorFactory().legendre(32);
 
   /**
    * @param side +1 convex, −1 concave
@@ -96,12 +91,8 @@ record EdgeDevelopment(
       double c = side * rho / tangentRadius;
       double end = 1 + c * Math.sin(theta);
       double lowest = c < 0 && theta > Math.PI / 2 ? 1 + c : Math.min(1, end);
-      double half = theta / 2;
-      double mean =
-          lowest <= 0
-              ? 0
-              : QUADRATURE.integrate(u -> Math.pow(1 + c * Math.sin(half * (1 + u)), m)) * half;
-      return new Walk(mean * rho / tangentRadius, end, lowest);
+      double bend = lowest <= 0 ? 0 : BendIntegral.of(c, theta, m) * rho / tangentRadius;
+      return new Walk(bend, end, lowest);
     }
 
     /** ∫ r^m du over a flat of the given length, r = endRadius + slope·u. */

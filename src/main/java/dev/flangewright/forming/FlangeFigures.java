@@ -1,8 +1,6 @@
 package dev.flangewright.forming;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -69,9 +67,10 @@ public record FlangeFigures(
    */
   public static FlangeFigures of(
       Contour contour, Sheet sheet, MetalValues metal, EdgeCondition edge, Practice practice) {
+    var flangeMetal = FlangeMetal.of(sheet, metal, edge, practice);
     var stations =
         IntStream.range(0, contour.stations().size())
-            .mapToObj(i -> StationFigures.of(contour, i, sheet, metal, edge, practice))
+            .mapToObj(i -> StationFigures.of(contour, i, flangeMetal))
             .toList();
     var peak = peak(stations);
     double takeOut = alongMouldLine(stations, s -> Math.max(0, s.gatherDensity()));
@@ -91,7 +90,7 @@ public record FlangeFigures(
         peakSplit(stations),
         stations.stream().mapToInt(StationFigures::passes).max().getAsInt(),
         BendRadiusCheck.of(sheet, metal),
-        Springback.blockRadiusMm(sheet, metal));
+        flangeMetal.blockRadiusMm());
   }
 
   private static double alongMouldLine(
@@ -119,9 +118,14 @@ public record FlangeFigures(
   }
 
   private static @Nullable Double peakSplit(List<StationFigures> stations) {
-    var known = stations.stream().map(StationFigures::splitUtilisation).toList();
-    return known.stream().allMatch(Objects::nonNull)
-        ? known.stream().max(Comparator.naturalOrder()).get()
-        : null;
+    double peak = 0;
+    for (var station : stations) {
+      var utilisation = station.splitUtilisation();
+      if (utilisation == null) {
+        return null;
+      }
+      peak = Math.max(peak, utilisation);
+    }
+    return peak;
   }
 }

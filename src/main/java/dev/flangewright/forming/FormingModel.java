@@ -4,7 +4,7 @@ package dev.flangewright.forming;
 public final class FormingModel {
 
   /** Raised whenever a formula or a default changes, so that stored figures can be told apart. */
-  public static final int VERSION = 1;
+  public static final int VERSION = 2;
 
   private FormingModel() {}
 }

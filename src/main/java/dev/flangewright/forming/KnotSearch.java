@@ -158,11 +158,12 @@ final class KnotSearch {
     return square(rest) + beyond;
   }
 
+  /** The places' columns are a triangle: nothing stands below the diagonal. */
   private double[] column(double[] hat) {
     var column = new double[target.length];
     for (int place = 0; place < hat.length; place++) {
       if (hat[place] != 0) {
-        for (int i = 0; i < column.length; i++) {
+        for (int i = 0; i <= place; i++) {
           column[i] += hat[place] * columns[place][i];
         }
       }

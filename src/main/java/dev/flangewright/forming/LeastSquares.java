@@ -33,10 +33,11 @@ final class LeastSquares {
 
   /** Turns column k so that nothing is left below its diagonal. */
   private void reflect(int k) {
-    double norm = 0;
+    double square = 0;
     for (int i = k; i < a.length; i++) {
-      norm = Math.hypot(norm, a[i][k]);
+      square += a[i][k] * a[i][k];
     }
+    double norm = Math.sqrt(square);
     if (norm == 0) {
       return;
     }

@@ -3,8 +3,11 @@ package dev.flangewright.forming;
 /** A point in the frame's plane, mm. */
 public record Point(double xMm, double yMm) {
 
-  double distanceMm(Point other) {
-    return Math.hypot(other.xMm - xMm, other.yMm - yMm);
+  /** Straight from here to the other point, mm. */
+  public double distanceMm(Point other) {
+    double x = other.xMm - xMm;
+    double y = other.yMm - yMm;
+    return Math.sqrt(x * x + y * y); // many times faster than hypot, which guards sizes no hull has
   }
 
   Point halfWayTo(Point other) {

@@ -1,5 +1,7 @@
 package dev.flangewright.forming;
 
+import java.util.Arrays;
+
 /**
  * A curve given by its start, its direction there and a curvature that is linear between the places
  * of a {@link KnotGrid} and constant beyond its ends.
@@ -110,52 +112,22 @@ final class SpiralCurve {
    * rest), mm per unit.
    */
   double[][] sensitivity(double[] arcs) {
-    var rows = new double[arcs.length][grid.places() + 2];
+    var bendings = new Bending[grid.places()];
+    Arrays.setAll(bendings, place -> new Bending(grid, nodes, place));
+    var rows = new double[arcs.length][bendings.length + 2];
     for (int i = 0; i < arcs.length; i++) {
       double heading = heading(arcs[i]);
+      double cos = Math.cos(heading);
+      double sin = Math.sin(heading);
       var foot = at(arcs[i]);
+      int node = node(arcs[i]);
+      double share = arcs[i] / grid.nodeMm() - node;
       rows[i][0] = Math.cos(heading - startHeading());
-      rows[i][1] =
-          (foot.xMm() - start().xMm()) * Math.cos(heading)
-              + (foot.yMm() - start().yMm()) * Math.sin(heading);
-    }
-    for (int place = 0; place < grid.places(); place++) {
-      bend(rows, arcs, place);
+      rows[i][1] = (foot.xMm() - start().xMm()) * cos + (foot.yMm() - start().yMm()) * sin;
+      for (int place = 0; place < bendings.length; place++) {
+        rows[i][place + 2] = bendings[place].toTheLeft(node, share, cos, sin);
+      }
     }
     return rows;
-  }
-
-  private void bend(double[][] rows, double[] arcs, int place) {
-    var moved = movedByBending(place);
-    for (int i = 0; i < arcs.length; i++) {
-      int k = node(arcs[i]);
-      double share = arcs[i] / grid.nodeMm() - k;
-      double heading = heading(arcs[i]);
-      double x = moved[k].xMm() + (moved[k + 1].xMm() - moved[k].xMm()) * share;
-      double y = moved[k].yMm() + (moved[k + 1].yMm() - moved[k].yMm()) * share;
-      rows[i][place + 2] = y * Math.cos(heading) - x * Math.sin(heading);
-    }
-  }
-
-  /** The movement of every node for a unit of curvature at a place, mm per 1/mm. */
-  private Point[] movedByBending(int place) {
-    var hat = new double[grid.places()];
-    hat[place] = 1;
-    var moved = new Point[nodes.length];
-    moved[0] = new Point(0, 0);
-    double turn = 0;
-    double before = grid.between(hat, 0);
-    double h = grid.nodeMm();
-    for (int k = 1; k < nodes.length; k++) {
-      double after = grid.between(hat, k * h);
-      double mean = turn + h * (3 * before + after) / 8;
-      turn += h * (before + after) / 2;
-      before = after;
-      moved[k] =
-          new Point(
-              moved[k - 1].xMm() - mean * (nodes[k].yMm() - nodes[k - 1].yMm()),
-              moved[k - 1].yMm() + mean * (nodes[k].xMm() - nodes[k - 1].xMm()));
-    }
-    return moved;
   }
 }

@@ -140,7 +140,9 @@ final class SpiralFit {
     reduced[1] = row[1];
     for (int j = 0; j < hats.length; j++) {
       for (int place = 0; place < hats[j].length; place++) {
-        reduced[j + 2] += row[place + 2] * hats[j][place];
+        if (hats[j][place] != 0) {
+          reduced[j + 2] += row[place + 2] * hats[j][place];
+        }
       }
     }
     return reduced;

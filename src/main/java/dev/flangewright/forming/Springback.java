@@ -60,15 +60,6 @@ public final class Springback {
     return partAngle * (partRadiusMm + thicknessMm / 2) / (blockRadiusMm + thicknessMm / 2);
   }
 
-  /** Block angle in degrees for a sheet whose radius is the part's; null when Y or E is unknown. */
-  public static @Nullable Double blockAngleDeg(
-      double bendAngleDeg, Sheet sheet, MetalValues metal) {
-    var block = blockRadiusMm(sheet, metal);
-    return block == null
-        ? null
-        : blockAngle(bendAngleDeg, sheet.insideBendRadiusMm(), block, sheet.thicknessMm());
-  }
-
   /** Block radius for a sheet whose radius is the part's; null when Y or E is unknown. */
   public static @Nullable Double blockRadiusMm(Sheet sheet, MetalValues metal) {
     var proof = metal.proofMpa();

@@ -32,14 +32,9 @@ public record StationFigures(
     int passes,
     @Nullable Double blockAngleDeg) {
 
-  static StationFigures of(
-      Contour contour,
-      int i,
-      Sheet sheet,
-      MetalValues metal,
-      EdgeCondition edge,
-      Practice practice) {
+  static StationFigures of(Contour contour, int i, FlangeMetal metal) {
     var station = contour.stations().get(i);
+    var sheet = metal.sheet();
     var section = section(contour, i, sheet);
     double flat = station.widthMm() - section.setbackMm();
     double strain = section.edgeStrain();
@@ -54,9 +49,9 @@ public record StationFigures(
         section,
         flat,
         Ruffling.ratio(strain, thickness, flat),
-        SplitLimit.utilisation(strain, SplitLimit.strain(metal, edge, practice)),
-        Passes.count(strain, Passes.strainPerPass(strain, thickness, flat, practice)),
-        Springback.blockAngleDeg(station.bendAngleDeg(), sheet, metal));
+        SplitLimit.utilisation(strain, metal.splitLimitStrain()),
+        Passes.count(strain, Passes.strainPerPass(strain, thickness, flat, metal.practice())),
+        metal.blockAngleDeg(station.bendAngleDeg()));
   }
 
   private static FlangeSection section(Contour contour, int i, Sheet sheet) {

@@ -29,7 +29,9 @@ public record Sourced(double value, String source, String knownBy) {
   /** Source without its addresses, and how it is known, as they follow a figure in a sentence. */
   public String said() {
     String named = ADDRESS.matcher(source).replaceAll("").strip();
-    return (named.isEmpty() ? site() : named) + "; " + knownInWords();
+    return named.startsWith(knownBy)
+        ? named
+        : (named.isEmpty() ? site() : named) + "; " + knownInWords();
   }
 
   /** The site of a source that is an address and nothing else. */

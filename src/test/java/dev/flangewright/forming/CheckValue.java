@@ -2,6 +2,7 @@ package dev.flangewright.forming;
 
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
@@ -17,8 +18,28 @@ record CheckValue(
     Map<String, Double> inputs,
     double expected,
     double tolerance,
+    Printed printed,
     String source,
     String knownBy) {
+
+  /** Inputs, value and tolerance as the row gives them, and its unit. */
+  record Printed(String inputs, String expected, String tolerance, String unit) {
+
+    private static Printed of(CSVRecord row) {
+      return new Printed(
+          row.get("inputs"), row.get("expected"), row.get("tolerance"), row.get("unit"));
+    }
+
+    /** A value in base units, in the row's unit. */
+    double inUnit(double value) {
+      return value / CheckValue.unit(unit);
+    }
+
+    /** One place more than the tolerance has. */
+    int decimals() {
+      return new BigDecimal(tolerance).stripTrailingZeros().scale() + 1;
+    }
+  }
 
   private static final Map<String, Double> UNITS =
       Map.of(
@@ -71,6 +92,7 @@ record CheckValue(
         inputs,
         Double.parseDouble(row.get("expected")) * unit,
         Double.parseDouble(row.get("tolerance")) * unit,
+        Printed.of(row),
         row.get("source"),
         row.get("known_by"));
   }

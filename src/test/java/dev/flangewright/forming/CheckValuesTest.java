@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -39,6 +40,32 @@ class CheckValuesTest {
               assertThat(row.knownBy()).isIn("read", "memory", "derived");
               assertThat(row.tolerance()).isPositive();
             });
+  }
+
+  @Test
+  void the_method_page_shows_every_value_beside_ours() throws IOException {
+    var lines = new ArrayList<String>();
+    lines.add("| case | what | value | ours | difference | allowed | source |");
+    lines.add("|---|---|---|---|---|---|---|");
+    values().forEach(row -> lines.add(line(row)));
+    WrittenTable.check("check values", lines);
+  }
+
+  private static String line(CheckValue row) {
+    var printed = row.printed();
+    double ours = printed.inUnit(computed(row));
+    int decimals = printed.decimals();
+    return "| %s | %s: %s | %s | %s | %s | ± %s | %s (*%s*) |"
+        .formatted(
+            row.id(),
+            row.quantity(),
+            printed.inputs(),
+            (printed.expected() + " " + printed.unit()).strip(),
+            WrittenTable.number(ours, decimals),
+            WrittenTable.signed(ours - printed.inUnit(row.expected()), decimals),
+            printed.tolerance(),
+            row.source(),
+            row.knownBy());
   }
 
   private static double computed(CheckValue row) {

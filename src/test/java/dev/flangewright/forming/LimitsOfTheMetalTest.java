@@ -87,7 +87,8 @@ class LimitsOfTheMetalTest {
     double block = Springback.blockRadiusMm(SHEET, METAL);
     assertThat(block).isLessThan(5);
     assertThat(Springback.partRadiusMm(block, 1, 290, 73_100)).isCloseTo(5, within(1e-8));
-    double angle = Springback.blockAngleDeg(90, SHEET, METAL);
+    double angle =
+        FlangeMetal.of(SHEET, METAL, EdgeCondition.DEBURRED, Practice.DEFAULT).blockAngleDeg(90);
     assertThat(angle).isGreaterThan(90);
     // The middle surface is as long on the block as in the part.
     assertThat(angle * (block + 0.5)).isCloseTo(90 * 5.5, within(1e-9));

@@ -1,6 +1,8 @@
 package dev.flangewright.forming;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.lang.reflect.RecordComponent;
 import java.util.Random;
@@ -15,6 +17,20 @@ class PropertiesTest {
 
     FlangeSection section() {
       return FlangeSection.of(kind, radius, sheet, width, bendAngleDeg);
+    }
+
+    Draw as(FlangeKind other) {
+      return new Draw(other, radius, sheet, width, bendAngleDeg);
+    }
+
+    Draw scaled(double factor) {
+      var scaled =
+          new Sheet(
+              sheet.thicknessMm() * factor,
+              sheet.insideBendRadiusMm() * factor,
+              sheet.kFactor(),
+              sheet.anisotropy());
+      return new Draw(kind, radius * factor, scaled, width * factor, bendAngleDeg);
     }
 
     Draw wider(double factor) {
@@ -81,6 +97,64 @@ class PropertiesTest {
               var less = draw.section();
               var more = draw.turnedFurther(1.02).section();
               assertThat(strain(more)).isGreaterThan(strain(less));
+              assertThat(gather(more)).isGreaterThan(gather(less));
+            });
+  }
+
+  @Test
+  void as_the_contour_straightens_shrink_and_stretch_become_the_same_but_for_the_sign() {
+    assertThat(ordinary(500))
+        .allSatisfy(
+            draw -> {
+              double near = apart(draw.flatter(100));
+              double far = apart(draw.flatter(1000));
+              // They differ by the order of W/R: ten times the radius, a tenth of the difference.
+              assertThat(far).isLessThan(0.101 * near);
+            });
+  }
+
+  /** The difference of the edge strains' sizes and of the blanks, as a share of either. */
+  private static double apart(Draw draw) {
+    var shrink = draw.as(FlangeKind.SHRINK).section();
+    var stretch = draw.as(FlangeKind.STRETCH).section();
+    double strain = Math.abs(strain(stretch) / strain(shrink) - 1);
+    double blank = Math.abs(stretch.blankBeyondTangentMm() / shrink.blankBeyondTangentMm() - 1);
+    return Math.max(strain, blank);
+  }
+
+  @Test
+  void in_another_unit_of_length_strains_are_the_same_and_lengths_convert() {
+    // A formula that mixes a length with its square, or has a length hidden in a constant, fails.
+    assertThat(ordinary(500))
+        .allSatisfy(
+            draw -> {
+              var mm = draw.section();
+              var other = draw.scaled(1 / 2.54).section();
+              assertThat(other.edgeStrain()).isCloseTo(mm.edgeStrain(), withinPercentage(1e-9));
+              assertThat(other.gatherMmPerMetre())
+                  .isCloseTo(mm.gatherMmPerMetre(), withinPercentage(1e-9));
+              assertThat(2.54 * other.blankBeyondTangentMm())
+                  .isCloseTo(mm.blankBeyondTangentMm(), withinPercentage(1e-9));
+              assertThat(2.54 * other.edgeThicknessMm())
+                  .isCloseTo(mm.edgeThicknessMm(), withinPercentage(1e-9));
+              assertThat(2.54 * other.setbackMm())
+                  .isCloseTo(mm.setbackMm(), withinPercentage(1e-9));
+            });
+  }
+
+  @Test
+  void what_the_bench_measures_leads_back_to_what_was_computed() {
+    assertThat(ordinary(500))
+        .allSatisfy(
+            draw -> {
+              var section = draw.section();
+              assertThat(EdgeGauge.strainOfThickness(section.edgeThicknessMm(), draw.sheet))
+                  .isCloseTo(section.edgeStrain(), within(1e-12));
+              double t = draw.sheet.thicknessMm();
+              double part = draw.sheet.insideBendRadiusMm();
+              double block = Springback.blockRadiusMm(part, t, 250, 70_000);
+              assertThat(Springback.partRadiusMm(block, t, 250, 70_000))
+                  .isCloseTo(part, withinPercentage(1e-8));
             });
   }
 

@@ -14,7 +14,7 @@ class SourcedTest {
     "https://example.org/page, read, example.org; read",
     "'A standard', memory, 'A standard; from memory: check before relying on it'",
     "'certificate 12345, entered by lead on 3 May 2026', certificate,"
-        + " 'certificate 12345, entered by lead on 3 May 2026; certificate'"
+        + " 'certificate 12345, entered by lead on 3 May 2026'"
   })
   void a_source_is_named_without_its_address(String source, String knownBy, String said) {
     assertThat(new Sourced(1, source, knownBy).said()).isEqualTo(said);

@@ -1,0 +1,82 @@
+package dev.flangewright.forming;
+
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * What a gauge leaves to do along the stretch of edge that it speaks for.
+ *
+ * <p>FM-ZONE: the millimetres are shared out over the zones of 50 mm by the length of each that was
+ * gauged, since a gauge tells one strain for its whole length. FM-PASS tells the passes, at the
+ * station in the middle. Derived.
+ *
+ * @param error which way the edge is off
+ * @param rest strain and millimetres over the stretch; none when both are 0
+ * @param fromMm where the stretch begins along the mould line
+ * @param toMm where it ends
+ * @param passes about how many; 0 when nothing is left
+ * @param zones that the stretch touches, with what each has of it
+ */
+public record GaugedRest(
+    EdgeError error, Residual rest, double fromMm, double toMm, int passes, List<Zone> zones) {
+
+  /**
+   * One zone's share.
+   *
+   * @param number of the zone, from 1, as {@link DemandZone}
+   * @param fromMm where the gauged part of it begins along the mould line
+   * @param toMm where that ends
+   * @param millimetres still to take out or put in there, a magnitude
+   */
+  public record Zone(int number, double fromMm, double toMm, double millimetres) {}
+
+  /**
+   * Lays a rest along a stretch.
+   *
+   * @param strain its magnitude, natural
+   * @param fromMm along the mould line, below {@code toMm}
+   * @param lowerBound whether the true rest can only be larger
+   */
+  public static GaugedRest along(
+      FlangeFigures figures,
+      Sheet sheet,
+      EdgeError error,
+      double strain,
+      double fromMm,
+      double toMm,
+      boolean lowerBound) {
+    var rest = new Residual(strain, strain * (toMm - fromMm), lowerBound);
+    var zones =
+        DemandZone.of(figures, DemandZone.DEFAULT_LENGTH_MM).stream()
+            .filter(zone -> zone.toMm() > fromMm && zone.fromMm() < toMm)
+            .map(zone -> share(zone, strain, fromMm, toMm))
+            .toList();
+    return new GaugedRest(
+        error,
+        rest,
+        fromMm,
+        toMm,
+        passes(figures, sheet, error.signed(strain), fromMm, toMm),
+        zones);
+  }
+
+  private static Zone share(DemandZone zone, double strain, double fromMm, double toMm) {
+    double from = Math.max(fromMm, zone.fromMm());
+    double to = Math.min(toMm, zone.toMm());
+    return new Zone(zone.number(), from, to, strain * (to - from));
+  }
+
+  private static int passes(
+      FlangeFigures figures, Sheet sheet, double strain, double fromMm, double toMm) {
+    if (strain == 0) {
+      return 0;
+    }
+    double middle = (fromMm + toMm) / 2;
+    var station =
+        figures.stations().stream()
+            .min(Comparator.comparingDouble(s -> Math.abs(s.arcMm() - middle)))
+            .orElseThrow();
+    double each = Passes.strainPerPass(strain, sheet.thicknessMm(), station.flatWidthMm());
+    return Passes.count(strain, each);
+  }
+}
