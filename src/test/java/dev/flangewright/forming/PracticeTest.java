@@ -23,12 +23,13 @@ class PracticeTest {
   }
 
   private static FlangeFigures shrink(Practice practice) {
-    return FlangeFigures.of(Loft.through(ARC), SHEET, METAL, EdgeCondition.FILED, practice);
+    return FlangeFigures.of(
+        Loft.through(ARC), SHEET, METAL, EdgeCondition.FILED, List.of(), practice);
   }
 
   private static FlangeFigures stretch(Practice practice) {
     var contour = Loft.through(Loft.reversed(ARC));
-    return FlangeFigures.of(contour, SHEET, METAL, EdgeCondition.FILED, practice);
+    return FlangeFigures.of(contour, SHEET, METAL, EdgeCondition.FILED, List.of(), practice);
   }
 
   @Test

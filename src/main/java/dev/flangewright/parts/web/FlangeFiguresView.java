@@ -21,7 +21,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param graph trusted SVG of the strain along its edge
  * @param edgesStanding where the factors and the elongation behind the edges come from
+ * @param fit how well its contour agrees with the stations
  * @param plan how it is taken down
+ * @param cutouts what is cut out of it, in words
  * @param trim what trimming to the finished width first would do; null where it does nothing
  */
 record FlangeFiguresView(
@@ -31,8 +33,11 @@ record FlangeFiguresView(
     List<FigureRow> demand,
     List<EdgeRow> edges,
     String edgesStanding,
+    FitView fit,
     PlanView plan,
     @Nullable TrimView trim,
+    List<String> cutouts,
+    List<BevelRow> bevels,
     List<StationRow> stations) {
 
   static FlangeFiguresView of(PartFigures part, PartFigures.OfFlange figured) {
@@ -49,9 +54,12 @@ record FlangeFiguresView(
             part),
         EdgeRow.of(working, part, flange.edgeCondition()),
         EdgeRow.standing(part),
+        FitView.of(part, figured),
         PlanView.of(part, figured),
         TrimView.of(part, figured),
-        working.stations().stream().map(StationRow::of).toList());
+        CutoutWords.of(flange.cutouts()),
+        BevelRow.of(working),
+        StationRow.of(working));
   }
 
   private static List<FigureRow> blank(FlangeFigures working) {
@@ -144,7 +152,7 @@ record FlangeFiguresView(
       int decimals,
       String unit) {
     List<@Nullable Double> values = new ArrayList<>();
-    figures.stations().forEach(station -> values.add(figure.apply(station)));
+    figures.formed().forEach(station -> values.add(figure.apply(station)));
     return Figure.range(values, decimals, unit);
   }
 }
