@@ -19,6 +19,8 @@ class CurrentPlace {
           Map.entry("builds", "builds"),
           Map.entry("frames", "parts"),
           Map.entry("parts", "parts"),
+          Map.entry("metals", "parts"),
+          Map.entry("shop-values", "parts"),
           Map.entry("bench", "bench"),
           Map.entry("pieces", "bench"),
           Map.entry("blocks", "blocks"),

@@ -56,6 +56,8 @@ public record FlangeFigures(
     @Nullable Double blockRadiusMm) {
 
   /**
+   * The figures by the default shop values.
+   *
    * @throws FormingException naming the station, when a section cannot be made
    */
   public static FlangeFigures of(
@@ -64,14 +66,30 @@ public record FlangeFigures(
   }
 
   /**
-   * The figures of a flange with cutouts.
+   * The figures of a flange with cutouts, by the default shop values.
+   *
+   * @throws FormingException as {@link #of(Contour, Sheet, MetalValues, EdgeCondition, List,
+   *     Practice)}
+   */
+  public static FlangeFigures of(
+      Contour contour, Sheet sheet, MetalValues metal, EdgeCondition edge, List<Cutout> cutouts) {
+    return of(contour, sheet, metal, edge, cutouts, Practice.DEFAULT);
+  }
+
+  /**
+   * The figures of a flange with cutouts, by a workshop's own values.
    *
    * @throws FormingException naming the station, when a section cannot be made; or when the cutouts
    *     overlap, reach beyond the contour, end in the bend or leave nothing
    */
   public static FlangeFigures of(
-      Contour contour, Sheet sheet, MetalValues metal, EdgeCondition edge, List<Cutout> cutouts) {
-    var flangeMetal = FlangeMetal.of(sheet, metal, edge);
+      Contour contour,
+      Sheet sheet,
+      MetalValues metal,
+      EdgeCondition edge,
+      List<Cutout> cutouts,
+      Practice practice) {
+    var flangeMetal = FlangeMetal.of(sheet, metal, edge, practice);
     var whole =
         IntStream.range(0, contour.stations().size())
             .mapToObj(i -> StationFigures.of(contour, i, flangeMetal))

@@ -9,6 +9,7 @@ public final class FormingException extends RuntimeException {
   public enum Reason {
     NOT_FINITE(""),
     OUT_OF_RANGE(""),
+    NOT_WHOLE("it must be a whole number"),
     TOO_FEW_STATIONS(""),
     TOO_MANY_STATIONS(""),
     STATION_NUMBERS("station numbers must rise along the contour"),

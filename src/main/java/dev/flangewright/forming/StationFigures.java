@@ -56,7 +56,7 @@ public record StationFigures(
         flat,
         Ruffling.ratio(strain, thickness, flat),
         SplitLimit.utilisation(strain, metal.splitLimitStrain()),
-        Passes.count(strain, Passes.strainPerPass(strain, thickness, flat)),
+        Passes.count(strain, Passes.strainPerPass(strain, thickness, flat, metal.practice())),
         metal.blockAngleDeg(station.bendAngleDeg()));
   }
 

@@ -7,10 +7,13 @@ import dev.flangewright.forming.FormingException;
 import dev.flangewright.forming.FormingModel;
 import dev.flangewright.forming.MetalValues;
 import dev.flangewright.forming.PartDevelopment;
+import dev.flangewright.forming.Practice;
 import dev.flangewright.forming.Risk;
 import dev.flangewright.forming.Sheet;
+import dev.flangewright.materials.KeepShopValues;
 import dev.flangewright.materials.MaterialLibrary;
 import dev.flangewright.materials.Metal;
+import dev.flangewright.materials.ShopValues;
 import dev.flangewright.materials.Sourced;
 import dev.flangewright.materials.Thickness;
 import dev.flangewright.people.Refused;
@@ -23,9 +26,11 @@ import org.springframework.stereotype.Service;
 public class FigurePart {
 
   private final MaterialLibrary library;
+  private final KeepShopValues shop;
 
-  FigurePart(MaterialLibrary library) {
+  FigurePart(MaterialLibrary library, KeepShopValues shop) {
     this.library = library;
+    this.shop = shop;
   }
 
   /**
@@ -48,20 +53,22 @@ public class FigurePart {
         library
             .thickness(drawn.thickness())
             .orElseThrow(() -> Refused.unacceptable("thickness_mm cannot be read."));
+    ShopValues shopValues = shop.of(part.buildId());
+    Practice practice = shopValues.practice();
+    Metal metal = library.metal(part.buildId(), drawn.alloy(), drawn.temper(), thickness.mm());
     Sheet sheet =
-        new Sheet(
+        Sheet.of(
             thickness.mm(),
             drawn.insideBendRadiusMm().value(),
-            Sheet.DEFAULT_K_FACTOR,
-            Sheet.DEFAULT_ANISOTROPY);
-    Metal metal = library.metal(drawn.alloy(), drawn.temper(), thickness.mm());
+            value(metal.anisotropy()),
+            practice);
     MetalValues values = values(metal);
     List<PartFigures.OfFlange> flanges =
         part.flanges().stream()
             .filter(flange -> !flange.stations().isEmpty())
-            .map(flange -> ofFlange(flange, sheet, values))
+            .map(flange -> ofFlange(flange, sheet, values, practice))
             .toList();
-    return summed(part, thickness, sheet, metal, values, flanges);
+    return summed(part, thickness, sheet, metal, values, shopValues, flanges);
   }
 
   /** Computes and stores the extract; a part that cannot be figured keeps the reason instead. */
@@ -76,14 +83,15 @@ public class FigurePart {
   }
 
   private static PartFigures.OfFlange ofFlange(
-      FlangeToFigure flange, Sheet sheet, MetalValues values) {
+      FlangeToFigure flange, Sheet sheet, MetalValues values, Practice practice) {
     Contour working = ContourOf.atWorkingWidth(flange.stations(), flange.drawn());
     Contour finished = ContourOf.atFinishedWidth(flange.stations(), flange.drawn());
     return new PartFigures.OfFlange(
         flange,
         working,
-        FlangeFigures.of(working, sheet, values, flange.edgeCondition(), flange.cutOut()),
-        FlangeFigures.of(finished, sheet, values, flange.edgeCondition(), flange.cutOut()));
+        FlangeFigures.of(working, sheet, values, flange.edgeCondition(), flange.cutOut(), practice),
+        FlangeFigures.of(
+            finished, sheet, values, flange.edgeCondition(), flange.cutOut(), practice));
   }
 
   private static PartFigures summed(
@@ -92,10 +100,12 @@ public class FigurePart {
       Sheet sheet,
       Metal metal,
       MetalValues values,
+      ShopValues shopValues,
       List<PartFigures.OfFlange> flanges) {
     List<FlangeFigures> working = flanges.stream().map(PartFigures.OfFlange::working).toList();
     if (flanges.isEmpty()) {
-      return new PartFigures(part, thickness, sheet, metal, values, flanges, null, null, null);
+      return new PartFigures(
+          part, thickness, sheet, metal, values, shopValues, flanges, null, null, null);
     }
     PartDevelopment blank =
         PartDevelopment.of(
@@ -109,6 +119,7 @@ public class FigurePart {
         sheet,
         metal,
         values,
+        shopValues,
         flanges,
         blank,
         blank.massKg(values.densityKgM3(), thickness.mm()),

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Ruffling, splitting, springback, bend radius and passes where no published number stands. */
@@ -69,7 +70,9 @@ class LimitsOfTheMetalTest {
       assertThat(limit).isGreaterThan(last).isLessThan(Math.log(1.18));
       last = limit;
     }
-    assertThat(SplitLimit.strain(METAL, EdgeCondition.POLISHED, 0.8))
+    assertThat(
+            SplitLimit.strain(
+                METAL, EdgeCondition.POLISHED, new Practice(Map.of(ShopValue.GRAIN_FACTOR, 0.8))))
         .isCloseTo(0.8 * last, within(1e-15));
   }
 
@@ -85,7 +88,8 @@ class LimitsOfTheMetalTest {
     double block = Springback.blockRadiusMm(SHEET, METAL);
     assertThat(block).isLessThan(5);
     assertThat(Springback.partRadiusMm(block, 1, 290, 73_100)).isCloseTo(5, within(1e-8));
-    double angle = FlangeMetal.of(SHEET, METAL, EdgeCondition.DEBURRED).blockAngleDeg(90);
+    double angle =
+        FlangeMetal.of(SHEET, METAL, EdgeCondition.DEBURRED, Practice.DEFAULT).blockAngleDeg(90);
     assertThat(angle).isGreaterThan(90);
     // The middle surface is as long on the block as in the part.
     assertThat(angle * (block + 0.5)).isCloseTo(90 * 5.5, within(1e-9));

@@ -70,7 +70,7 @@ class PlanTest {
     var figures = figures(Loft.through(Loft.circle(150, Loft.even(0, 1.5, 41))));
     var plan = FormingPlan.of(figures, SHEET, null);
     int count = plan.passes().size();
-    assertThat(count).isEqualTo(figures.passes()).isGreaterThan(FormingPlan.PASSES_ON_ONE_BLOCK);
+    assertThat(count).isEqualTo(figures.passes()).isGreaterThan(4);
     assertThat(plan.passes().get(count - 1).toAngleDeg()).isEqualTo(90);
     assertThat(plan.softenings()).isNull();
     for (var pass : plan.passes()) {

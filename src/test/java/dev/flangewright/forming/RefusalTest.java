@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.flangewright.forming.FormingException.Reason;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -232,8 +233,7 @@ class RefusalTest {
     fields.add(refusal(() -> station(1, 2e5, 0)).field());
     fields.add(refusal(() -> station(1, 0, 2e5)).field());
     fields.add(refusal(() -> new Station(1, 0, 0, 90, 501)).field());
-    fields.add(
-        refusal(() -> SplitLimit.strain(MetalValues.UNKNOWN, EdgeCondition.FILED, 2)).field());
+    fields.add(refusal(() -> new Practice(Map.of(ShopValue.GRAIN_FACTOR, 2.0))).field());
     assertThat(fields)
         .containsExactly(
             "elongationPercent",

@@ -11,7 +11,7 @@ import dev.flangewright.blocks.BlockSets;
 import dev.flangewright.blocks.HandleBlock;
 import dev.flangewright.blocks.KeepBlockSets;
 import dev.flangewright.blocks.KeepBlocks;
-import dev.flangewright.forming.FormingPlan;
+import dev.flangewright.forming.Practice;
 import dev.flangewright.parts.Part;
 import dev.flangewright.parts.Parts;
 import dev.flangewright.people.Role;
@@ -104,7 +104,7 @@ class DemoBlocks {
   private static boolean wantsTwoStages(Part part) {
     return part.flanges().stream()
         .map(flange -> flange.summary().passes())
-        .anyMatch(passes -> passes != null && passes > FormingPlan.PASSES_ON_ONE_BLOCK);
+        .anyMatch(passes -> passes != null && passes > Practice.DEFAULT.passesOnOneBlock());
   }
 
   private long add(long set, BlockKind kind, String stage, String material, boolean toMake) {

@@ -38,7 +38,7 @@ public record FormedEdge(
         flange.contour(),
         flange.working(),
         part.sheet().thicknessMm(),
-        SplitLimit.strain(part.metalValues(), flange.flange().edgeCondition()));
+        SplitLimit.strain(part.metalValues(), flange.flange().edgeCondition(), part.practice()));
   }
 
   List<StationFigures> stations() {

@@ -3,6 +3,7 @@ package dev.flangewright.parts.web;
 import dev.flangewright.forming.CutBlank;
 import dev.flangewright.forming.Formula;
 import dev.flangewright.forming.PartDevelopment;
+import dev.flangewright.materials.Sourced;
 import dev.flangewright.parts.PartFigures;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,7 +23,9 @@ final class BlankRows {
       rectangle(rows, cut);
     }
     rows.add(area(cut == null ? null : cut.areaMm2(), blank.holes().isEmpty()));
-    rows.add(FigureRow.of("Mass", Figure.of(figures.blankMassKg(), 3, "kg"), Formula.MASS));
+    rows.add(
+        FigureRow.of("Mass", Figure.of(figures.blankMassKg(), 3, "kg"), Formula.MASS)
+            .noting(density(figures)));
     return rows;
   }
 
@@ -56,5 +59,10 @@ final class BlankRows {
     Double cm2 = areaMm2 == null ? null : areaMm2 / 100;
     return FigureRow.of("Area", Figure.of(cm2, 1, "cm²"), Formula.OUTLINE)
         .noting(whole ? "" : "holes taken off");
+  }
+
+  private static String density(PartFigures figures) {
+    Sourced density = figures.metal().densityKgM3();
+    return density == null ? "" : "density by " + density.said();
   }
 }

@@ -31,16 +31,17 @@ class FlangeFormController {
 
   private final Parts parts;
   private final DrawFlange draw;
+  private final PartChoices choices;
 
-  FlangeFormController(Parts parts, DrawFlange draw) {
+  FlangeFormController(Parts parts, DrawFlange draw, PartChoices choices) {
     this.parts = parts;
     this.draw = draw;
+    this.choices = choices;
   }
 
   @ModelAttribute
-  void choices(Model model) {
+  void kinds(Model model) {
     model.addAttribute("kinds", PartChoices.KINDS);
-    model.addAttribute("edges", PartChoices.EDGES);
     model.addAttribute("yAxes", PartChoices.Y_AXES);
   }
 
@@ -136,6 +137,7 @@ class FlangeFormController {
     Part part = parts.whole(id).orElseThrow(() -> Refused.unknown("part", id));
     model.addAttribute("part", part);
     model.addAttribute("build", part.build());
+    model.addAttribute("edges", choices.edges(part.build().id()));
     if (!model.containsAttribute("path")) {
       model.addAttribute("path", PathEntry.EMPTY);
     }

@@ -103,7 +103,7 @@ class PartFormController {
         "build", builds.findById(buildId).orElseThrow(() -> Refused.unknown("build", buildId)));
     model.addAttribute("frames", choices.frames(buildId));
     model.addAttribute("hands", PartChoices.HANDS);
-    model.addAttribute("metals", library.names());
+    model.addAttribute("metals", library.names(buildId));
     return "parts/part-form";
   }
 }

@@ -33,7 +33,8 @@ record PartSheetView(
     @Nullable String outlineProblem,
     List<HoleRow> holes,
     List<String> holeWarnings,
-    List<MetalRow> metal) {
+    List<MetalRow> metal,
+    List<ShopValueRow> shopValues) {
 
   static PartSheetView of(Part part, PartFigures figures) {
     PartDevelopment blank = figures.development();
@@ -48,7 +49,8 @@ record PartSheetView(
         blank == null ? null : blank.problem(),
         part.holes().list().stream().map(HoleRow::of).toList(),
         figures.holeFindings().stream().map(HoleFinding::sentence).toList(),
-        MetalRow.of(figures.metal()));
+        MetalRow.of(figures.metal()),
+        ShopValueRow.of(figures.shopValues()));
   }
 
   private static List<FigureRow> bend(PartFigures figures) {
@@ -64,25 +66,32 @@ record PartSheetView(
             "Inside bend radius", Figure.mm(figures.sheet().insideBendRadiusMm(), 2), null));
     rows.add(
         FigureRow.of(
-                "Smallest the tables allow",
+                "Smallest allowed",
                 Figure.mm(check == null ? null : check.minBendRadiusMm(), 2),
                 Formula.BEND_RADIUS)
-            .noting(least == null ? "no table has this metal" : source(least)));
+            .noting(least == null ? "no certificate and no table has this metal" : least.said()));
     if (check != null) {
       rows.add(
           FigureRow.of(
                   "Used of the bend radius",
                   Figure.percent(check.utilisation(), 0),
                   Formula.BEND_RADIUS)
-              .noting(check.isWideEnough() ? "wide enough" : "tighter than the tables allow"));
+              .noting(check.isWideEnough() ? "wide enough" : "tighter than allowed"));
     }
     rows.add(
         FigureRow.of("Block radius", Figure.mm(block, 2), Formula.SPRINGBACK)
-            .noting("a hand-formed flange springs back more: prove it on a trial piece"));
+            .noting(
+                "a hand-formed flange springs back more: prove it on a trial piece"
+                    + stiffness(figures)));
     return rows;
   }
 
-  private static String source(Sourced least) {
-    return least.fromMemory() ? least.source() + ", from memory" : least.source();
+  /** The values of the metal behind springback. */
+  private static String stiffness(PartFigures figures) {
+    Sourced proof = figures.metal().proofMpa();
+    Sourced young = figures.metal().youngMpa();
+    return proof == null || young == null
+        ? ""
+        : ". Proof stress by %s. Young's modulus by %s".formatted(proof.said(), young.said());
   }
 }

@@ -32,12 +32,19 @@ class SupposeController {
   private final FigurePart figure;
   private final Suppose suppose;
   private final MaterialLibrary library;
+  private final PartChoices choices;
 
-  SupposeController(Parts parts, FigurePart figure, Suppose suppose, MaterialLibrary library) {
+  SupposeController(
+      Parts parts,
+      FigurePart figure,
+      Suppose suppose,
+      MaterialLibrary library,
+      PartChoices choices) {
     this.parts = parts;
     this.figure = figure;
     this.suppose = suppose;
     this.library = library;
+    this.choices = choices;
   }
 
   @GetMapping("/parts/{id}/suppose")
@@ -53,8 +60,8 @@ class SupposeController {
     model.addAttribute(BindingResult.MODEL_KEY_PREFIX + "form", said);
     model.addAttribute("part", part);
     model.addAttribute("build", part.build());
-    model.addAttribute("edges", PartChoices.EDGES);
-    model.addAttribute("metals", library.names());
+    model.addAttribute("edges", choices.edges(part.build().id()));
+    model.addAttribute("metals", library.names(part.build().id()));
     try {
       model.addAttribute("view", SupposeView.of(part, figure.of(part), suppose.of(part, form)));
     } catch (FormingException refusal) {
