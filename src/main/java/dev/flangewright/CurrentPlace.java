@@ -25,7 +25,8 @@ class CurrentPlace {
           Map.entry("block-sets", "blocks"),
           Map.entry("inspections", "quality"),
           Map.entry("quality", "quality"),
-          Map.entry("route", "route"),
+          Map.entry("route", "routes"),
+          Map.entry("routes", "routes"),
           Map.entry("import", "import"),
           Map.entry("people", "people"),
           Map.entry("help", "help"));

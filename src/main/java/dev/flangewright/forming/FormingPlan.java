@@ -87,8 +87,8 @@ public record FormingPlan(
   /** The angle at which the edge has had a share of its demand, degrees. */
   private static double angleAt(StationFigures station, Sheet sheet, double share) {
     double angle = station.bendAngleDeg();
-    if (station.edgeStrain() == 0 || share >= 1) {
-      return angle * Math.min(1, share);
+    if (share >= 1) {
+      return angle;
     }
     return new BracketingNthOrderBrentSolver(1e-9, 1e-6, 5)
         .solve(

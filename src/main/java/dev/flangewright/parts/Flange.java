@@ -38,6 +38,7 @@ public class Flange {
 
   private Written finishedWidthMm;
   private Written workingWidthMm;
+  private @Nullable Written fitToleranceMm;
 
   @Enumerated(EnumType.STRING)
   @JdbcTypeCode(SqlTypes.VARCHAR)
@@ -70,10 +71,11 @@ public class Flange {
     this.kind = drawn.kind();
     this.finishedWidthMm = drawn.finishedWidthMm();
     this.workingWidthMm = drawn.workingWidthMm();
+    this.fitToleranceMm = drawn.fitToleranceMm();
   }
 
   public FlangeDrawing drawn() {
-    return new FlangeDrawing(kind, finishedWidthMm, workingWidthMm);
+    return new FlangeDrawing(kind, finishedWidthMm, workingWidthMm, fitToleranceMm);
   }
 
   /** Lays the contour down; {@code order} is its place in the contour file. */

@@ -60,11 +60,10 @@ abstract class ApiTest {
             .content(body));
   }
 
-  /** Somebody signed in whose name is the word of the role, with that role's permissions. */
+  /** Somebody signed in whose name is the word of the role, with all that the role usually has. */
   static RequestPostProcessor account(String who) {
     Role role = Role.valueOf(who.toUpperCase(Locale.ROOT));
-    String[] permissions = role.permissions().stream().map(Enum::name).toArray(String[]::new);
-    return user(who).authorities(AuthorityUtils.createAuthorityList(permissions));
+    return user(who).authorities(AuthorityUtils.createAuthorityList(role.authorities()));
   }
 
   JsonNode body(ResultActions answer) throws Exception {

@@ -1,6 +1,8 @@
 package dev.flangewright.overview.demo;
 
-import dev.flangewright.bench.RouteStages;
+import dev.flangewright.bench.PartNature;
+import dev.flangewright.bench.Route;
+import dev.flangewright.bench.RouteOf;
 import dev.flangewright.parts.Build;
 import dev.flangewright.parts.LayOutBlank;
 import dev.flangewright.parts.MakeBuild;
@@ -33,7 +35,7 @@ public class LoadDemo {
   private final ImportRegister importRegister;
   private final Parts parts;
   private final LayOutBlank layOut;
-  private final RouteStages routes;
+  private final RouteOf routes;
   private final DemoBlocks blocks;
   private final TellHistory history;
   private final ShopClock clock;
@@ -43,7 +45,7 @@ public class LoadDemo {
       ImportRegister importRegister,
       Parts parts,
       LayOutBlank layOut,
-      RouteStages routes,
+      RouteOf routes,
       DemoBlocks blocks,
       TellHistory history,
       ShopClock clock) {
@@ -74,7 +76,8 @@ public class LoadDemo {
     importRegister.apply(id, files, Progress.UNSEEN);
     Part part = parts.findByBuildIdAndPartNumber(id, DemoLayout.PART).orElseThrow();
     layOut.redraw(part.id(), part.version(), DemoLayout.ENTRY);
-    List<Act> acts = DemoHistory.acts(routes.findByBuildIdOrderBySeq(id), clock.instant());
+    Route route = routes.usual(id, PartNature.TWO_FLANGES).orElseThrow();
+    List<Act> acts = DemoHistory.acts(route.stages(), clock.instant());
     blocks.shelve(id, acts.get(0).at().minus(A_WEEK));
     history.of(id, acts);
     blocks.wear(id, acts.get(acts.size() - 1).at());

@@ -63,23 +63,36 @@ public final class SegmentDrawing {
    */
   public static String of(String id, String partNumber, PartFigures figures) {
     PartDevelopment blank = figures.development();
-    return blank == null ? "" : of(id, partNumber, FormedEdge.of(figures), blank);
+    return blank == null
+        ? ""
+        : of(id, partNumber, FormedEdge.of(figures), blank, Readings.of(figures));
   }
 
   static String of(String id, String partNumber, List<FormedEdge> edges, PartDevelopment blank) {
-    return new SegmentDrawing(edges, blank).drawn(id, partNumber, edges);
+    return of(id, partNumber, edges, blank, Readings.NONE);
   }
 
-  private String drawn(String id, String partNumber, List<FormedEdge> edges) {
+  private static String of(
+      String id,
+      String partNumber,
+      List<FormedEdge> edges,
+      PartDevelopment blank,
+      Readings readings) {
+    return new SegmentDrawing(edges, blank).drawn(id, partNumber, edges, readings);
+  }
+
+  private String drawn(String id, String partNumber, List<FormedEdge> edges, Readings readings) {
     String title = "Part %s with its blank and the strain along its edges".formatted(partNumber);
     String said =
         edges.stream().map(FormedEdge::said).collect(Collectors.joining(" "))
-            + BlankLines.said(blank);
+            + BlankLines.said(blank)
+            + readings.said(fit);
     Svg svg = Svg.picture(id, "drawing full sheet-wide", paper, title, said);
     new PlanGrid(field, foot, fit).draw(svg);
     new BlankLines(blank, fit, foot).draw(svg);
     blank.bendLines().forEach(line -> svg.path("d-bend", Lines.open(onPaper(line))));
     edges.forEach(edge -> svg.path("d-contour", Lines.open(onPaper(edge.contour().points()))));
+    readings.draw(svg, fit);
     combs.forEach(comb -> comb.draw(svg));
     combs.forEach(comb -> new StationNumbers(comb).draw(svg));
     combs.forEach(comb -> peak(svg, comb));

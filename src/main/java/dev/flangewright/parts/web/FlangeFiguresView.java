@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * A flange on the part sheet.
  *
  * @param graph trusted SVG of the strain along its edge
+ * @param fit how well its contour agrees with the stations
  * @param plan how it is taken down
  * @param cutouts what is cut out of it, in words
  * @param trim what trimming to the finished width first would do; null where it does nothing
@@ -26,6 +27,7 @@ record FlangeFiguresView(
     List<FigureRow> blank,
     List<FigureRow> demand,
     List<EdgeRow> edges,
+    FitView fit,
     PlanView plan,
     @Nullable TrimView trim,
     List<String> cutouts,
@@ -44,6 +46,7 @@ record FlangeFiguresView(
             SplitLimit.strain(part.metalValues(), flange.edgeCondition()),
             flange.edgeCondition().label()),
         EdgeRow.of(working, part.metalValues(), flange.edgeCondition()),
+        FitView.of(part, figured),
         PlanView.of(part, figured),
         TrimView.of(part, figured),
         CutoutWords.of(flange.cutouts()),

@@ -40,6 +40,7 @@ record FlangeForming(
     @Schema(description = "Radius of the block that allows for springback, mm; null when unknown.")
         @Nullable Double blockRadiusMm,
     Trimmed atFinishedWidth,
+    @Schema(description = "How well the contour agrees with its stations.") FitAnswer fit,
     List<StationForming> stations) {
 
   /** The demand if the flange is trimmed to its finished width before it is formed. */
@@ -62,7 +63,7 @@ record FlangeForming(
     }
   }
 
-  static FlangeForming of(PartFigures.OfFlange figured) {
+  static FlangeForming of(PartFigures part, PartFigures.OfFlange figured) {
     FlangeToFigure flange = figured.flange();
     FlangeFigures working = figured.working();
     BendRadiusCheck bend = working.bendRadius();
@@ -86,6 +87,7 @@ record FlangeForming(
         bend == null ? null : bend.isWideEnough(),
         working.blockRadiusMm(),
         Trimmed.of(figured.finished()),
+        FitAnswer.of(part, figured),
         StationForming.of(working));
   }
 }

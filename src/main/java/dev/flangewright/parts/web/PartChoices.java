@@ -8,6 +8,7 @@ import dev.flangewright.parts.Frame;
 import dev.flangewright.parts.Frames;
 import dev.flangewright.parts.Hand;
 import dev.flangewright.parts.Part;
+import dev.flangewright.parts.YAxis;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -36,6 +37,9 @@ class PartChoices {
 
   static final Map<String, String> HOLES =
       of(Arrays.stream(HoleKind.values()), HoleKind::name, HoleKind::label);
+
+  static final Map<String, String> Y_AXES =
+      of(Arrays.stream(YAxis.values()), YAxis::name, YAxis::words);
 
   private final Frames frames;
 
