@@ -23,7 +23,8 @@ class CurrentPlace {
           Map.entry("pieces", "bench"),
           Map.entry("inspections", "quality"),
           Map.entry("quality", "quality"),
-          Map.entry("route", "route"),
+          Map.entry("route", "routes"),
+          Map.entry("routes", "routes"),
           Map.entry("import", "import"),
           Map.entry("people", "people"),
           Map.entry("help", "help"));

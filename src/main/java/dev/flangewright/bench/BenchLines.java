@@ -12,7 +12,7 @@ interface BenchLines extends Repository<Piece, Long> {
       """
       select new dev.flangewright.bench.PieceLine(
           p.id, p.part.id, p.number, p.state, p.standing.stagesDone, p.standing.stagesTotal,
-          s.name, s.kind, p.standing.currentStageBegun, p.standing.held)
+          s.card.name, s.card.kind, p.standing.currentStageBegun, p.standing.held)
       from Piece p
       left join PieceStage s on s.piece = p and s.code = p.standing.currentStageCode
       where p.buildId = :build
@@ -29,4 +29,13 @@ interface BenchLines extends Repository<Piece, Long> {
       where p.build.id = :build
       """)
   List<PartLine> partsOf(@Param("build") long buildId);
+
+  @Query(
+      """
+      select new dev.flangewright.bench.NatureLine(p.id, p.temper, f.kind)
+      from Part p left join p.flanges f
+      where p.build.id = :build
+      order by p.id, f.registerOrder
+      """)
+  List<NatureLine> naturesOf(@Param("build") long buildId);
 }

@@ -1,10 +1,17 @@
 package dev.flangewright.bench;
 
+import dev.flangewright.people.Permission;
+import java.util.function.Predicate;
+
 /** What a line of a piece's log says. */
 public enum EntryAction {
   START("started"),
   CHECK("checked"),
   FINISH("finished"),
+  /** Answered one of the checks that the route asks for. */
+  ANSWER("answered a check of"),
+  /** Passed a check that was not met, with a note that says why. */
+  LET_PASS("let a check pass at"),
   UNDO("took back"),
   ACCEPT("accepted"),
   CONCEDE("accepted with a concession"),
@@ -23,6 +30,20 @@ public enum EntryAction {
 
   /** An inspection's entries stay: a new inspection follows instead. */
   boolean canBeUndone() {
-    return this == START || this == CHECK || this == FINISH;
+    return this != UNDO && !byInspection();
+  }
+
+  /** True for what an inspection decides. */
+  public boolean byInspection() {
+    return this == ACCEPT || this == CONCEDE || this == REWORK || this == SCRAP;
+  }
+
+  /** Whether somebody who may do these things may make such an entry, and take it back. */
+  boolean isOpenTo(Predicate<Permission> may) {
+    return switch (this) {
+      case CHECK, LET_PASS -> may.test(Permission.RELEASE_HOLD);
+      case ANSWER -> may.test(Permission.LOG_WORK) || may.test(Permission.RELEASE_HOLD);
+      default -> may.test(Permission.LOG_WORK);
+    };
   }
 }

@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
 /** Hours as people write and read them. */
 public final class Hours {
 
+  private static final double MOST = 1000;
+
   private Hours() {}
 
   /**
@@ -24,6 +26,17 @@ public final class Hours {
     } catch (NumberFormatException e) {
       throw Refused.unacceptable("hours cannot be read; write a number such as 1.5.");
     }
+  }
+
+  /**
+   * @return the hours as they are; null if they are not known
+   * @throws Refused outside 0 to 1000
+   */
+  static @Nullable Double checked(@Nullable Double hours) {
+    if (hours != null && !(hours >= 0 && hours <= MOST)) {
+      throw Refused.unacceptable("hours is " + hours + "; it must be from 0 to 1000.");
+    }
+    return hours;
   }
 
   /** {@code 1 h 20}; {@code 0 h} for none. */

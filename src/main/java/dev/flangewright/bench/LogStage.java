@@ -13,23 +13,27 @@ import org.springframework.transaction.annotation.Transactional;
 
 /**
  * Logs work on a piece. Each call takes the version of the piece that the person saw, or null, and
- * is refused if somebody else was quicker.
+ * is refused if somebody else was quicker. Starting and finishing a stage takes the clearance that
+ * the route asks for.
  */
 @Service
 @Transactional
 public class LogStage {
 
   private final Pieces pieces;
+  private final StageClearance clearance;
   private final Clock clock;
 
-  LogStage(Pieces pieces, Clock clock) {
+  LogStage(Pieces pieces, StageClearance clearance, Clock clock) {
     this.pieces = pieces;
+    this.clearance = clearance;
     this.clock = clock;
   }
 
   @MayLogWork
   public Piece start(long pieceId, String code, @Nullable Long seen, String note) {
     Piece piece = find(pieceId, seen);
+    clearance.refuseUnlessHeld(piece.stage(code));
     piece.start(code, signed(note));
     return piece;
   }
@@ -41,10 +45,34 @@ public class LogStage {
     return piece;
   }
 
+  /** Answers one of the checks of a stage. */
+  @PreAuthorize("hasAnyAuthority('LOG_WORK', 'RELEASE_HOLD')")
+  public Piece answer(
+      long pieceId,
+      String code,
+      String checkCode,
+      Answer answer,
+      @Nullable Long seen,
+      String note) {
+    Piece piece = find(pieceId, seen);
+    piece.answer(code, checkCode, answer, signed(note));
+    return piece;
+  }
+
+  /** Lets a check pass that was not met. */
+  @MayReleaseHold
+  public Piece letPass(
+      long pieceId, String code, String checkCode, @Nullable Long seen, String note) {
+    Piece piece = find(pieceId, seen);
+    piece.letPass(code, checkCode, signed(note));
+    return piece;
+  }
+
   @MayLogWork
   public Piece finish(
       long pieceId, String code, @Nullable Double hours, @Nullable Long seen, String note) {
     Piece piece = find(pieceId, seen);
+    clearance.refuseUnlessHeld(piece.stage(code));
     piece.finish(code, hours, signed(note));
     return piece;
   }
@@ -61,8 +89,8 @@ public class LogStage {
   }
 
   private static void refuseUnlessAllowed(StageEntry last) {
-    if (!SignedIn.may(last.takenBackWith())) {
-      throw new AccessDeniedException("Taking this entry back needs " + last.takenBackWith());
+    if (!last.canBeTakenBackBy(SignedIn::may)) {
+      throw new AccessDeniedException("This account may not make a " + last.action() + " entry");
     }
   }
 

@@ -1,7 +1,6 @@
 package dev.flangewright.bench;
 
 import dev.flangewright.parts.Part;
-import dev.flangewright.people.Refused;
 import jakarta.persistence.CascadeType;
 import jakarta.persistence.Embedded;
 import jakarta.persistence.Entity;
@@ -32,8 +31,6 @@ import org.jspecify.annotations.Nullable;
 @Entity
 public class Piece {
 
-  private static final double MOST_HOURS = 1000;
-
   @Id
   @GeneratedValue(strategy = GenerationType.SEQUENCE)
   private @Nullable Long id;
@@ -54,6 +51,12 @@ public class Piece {
   private Instant createdAt;
   private String createdBy;
 
+  @ManyToOne(fetch = FetchType.LAZY)
+  private @Nullable Route route;
+
+  @ManyToOne(fetch = FetchType.LAZY)
+  private @Nullable Piece twin;
+
   @OneToMany(mappedBy = "piece", cascade = CascadeType.ALL)
   @OrderBy("seq")
   private List<PieceStage> stages = new ArrayList<>();
@@ -65,29 +68,29 @@ public class Piece {
   protected Piece() {}
 
   /** Begins piece {@code number} of a part on a copy of the route's stages that apply to it. */
-  Piece(Part part, int number, List<RouteStage> route, String who, Instant now) {
+  Piece(Part part, int number, Route route, String who, Instant now) {
     this.part = part;
     this.buildId = part.build().id();
     this.number = number;
     this.state = PieceState.IN_WORK;
     this.createdBy = who;
     this.createdAt = now;
-    int flanges = part.flanges().size();
-    route.stream()
-        .filter(planned -> planned.appliesTo(flanges))
+    this.route = route;
+    route
+        .stagesFor(part.flanges().size())
         .forEach(planned -> stages.add(new PieceStage(this, planned, stages.size() + 1)));
     takeStock();
   }
 
-  /** Starts a stage; every stage before it must be finished. */
+  /** Notes that this piece and that one of the other hand were begun together. */
+  void isTwinOf(Piece other) {
+    this.twin = other;
+    other.twin = this;
+  }
+
+  /** Starts a stage; every stage that has to come before it must be finished. */
   public void start(String code, Signature by) {
     PieceStage stage = openStage(code);
-    if (stage.kind() == StageKind.ACCEPT) {
-      throw StageRefusal.needsInspection(stage);
-    }
-    if (stage.isStarted()) {
-      throw StageRefusal.alreadyStarted(stage);
-    }
     stage.start(by);
     write(stage, EntryAction.START, null, by);
   }
@@ -95,17 +98,22 @@ public class Piece {
   /** Records that the check of a hold point has been done. */
   public void check(String code, Signature by) {
     PieceStage stage = openStage(code);
-    if (!stage.isHoldPoint()) {
-      throw StageRefusal.noHoldPoint(stage);
-    }
-    if (!stage.isStarted()) {
-      throw StageRefusal.notStarted(stage);
-    }
-    if (!stage.waitsForCheck()) {
-      throw StageRefusal.alreadyChecked(stage);
-    }
     stage.check(by);
     write(stage, EntryAction.CHECK, null, by);
+  }
+
+  /** Answers one of the checks of a stage; an answer given before is replaced, the log keeps it. */
+  public void answer(String code, String checkCode, Answer answer, Signature by) {
+    PieceStage stage = openStage(code);
+    PieceCheck check = stage.answer(checkCode, answer, by);
+    write(stage, EntryAction.ANSWER, null, by).about(check);
+  }
+
+  /** Lets a check pass that was not met; the signature's note says why. */
+  public void letPass(String code, String checkCode, Signature by) {
+    PieceStage stage = openStage(code);
+    PieceCheck check = stage.letPass(checkCode, by);
+    write(stage, EntryAction.LET_PASS, null, by).about(check);
   }
 
   /**
@@ -115,31 +123,16 @@ public class Piece {
    */
   public void finish(String code, @Nullable Double hours, Signature by) {
     PieceStage stage = openStage(code);
-    if (stage.kind().byInspection()) {
-      throw StageRefusal.needsInspection(stage);
-    }
-    if (!stage.isStarted()) {
-      throw StageRefusal.notStarted(stage);
-    }
-    if (stage.waitsForCheck()) {
-      throw StageRefusal.holdNotChecked(stage);
-    }
-    stage.finish(by, checkedHours(hours));
+    stage.finish(by, Hours.checked(hours));
     write(stage, EntryAction.FINISH, hours, by);
   }
 
   /** Takes the last entry back; the reason is the signature's note. */
   public void undo(Signature by) {
     refuseIfDone();
-    StageEntry last = lastStanding().orElseThrow(() -> StageRefusal.nothingToUndo(null));
-    if (!last.canBeUndone()) {
-      throw StageRefusal.nothingToUndo(last);
-    }
-    if (by.note().isEmpty()) {
-      throw Refused.unacceptable("reason is missing: say why the entry is taken back.");
-    }
+    StageEntry last = entries().toUndo(by);
     PieceStage stage = stage(last.stageCode());
-    stage.undo(last.action());
+    stage.undo(last);
     last.isUndone();
     write(stage, EntryAction.UNDO, null, by);
   }
@@ -190,14 +183,9 @@ public class Piece {
    */
   public void refuseIfStale(@Nullable Long seenVersion) {
     if (seenVersion != null && seenVersion != version) {
-      throw StageRefusal.seenStale(this, since(seenVersion));
+      // each change of a piece writes exactly one line
+      throw StageRefusal.seenStale(this, entries().last(version - seenVersion));
     }
-  }
-
-  /** The log's lines since a version; each change of a piece writes exactly one. */
-  private List<StageEntry> since(long seenVersion) {
-    long fresh = Math.min(log.size(), Math.max(0, version - seenVersion));
-    return log.subList(log.size() - (int) fresh, log.size());
   }
 
   private PieceStage openStage(String code) {
@@ -219,40 +207,44 @@ public class Piece {
     }
   }
 
-  private static @Nullable Double checkedHours(@Nullable Double hours) {
-    if (hours != null && !(hours >= 0 && hours <= MOST_HOURS)) {
-      throw Refused.unacceptable("hours is " + hours + "; it must be from 0 to 1000.");
-    }
-    return hours;
-  }
-
-  private void write(PieceStage stage, EntryAction action, @Nullable Double hours, Signature by) {
-    log.add(new StageEntry(this, log.size() + 1, stage, action, hours, by));
+  private StageEntry write(
+      PieceStage stage, EntryAction action, @Nullable Double hours, Signature by) {
+    StageEntry entry = new StageEntry(this, log.size() + 1, stage, action, hours, by);
+    log.add(entry);
     takeStock();
+    return entry;
   }
 
   private void takeStock() {
-    standing = Standing.of(order(), state == PieceState.IN_WORK);
+    standing = Standing.of(order(), log.size(), state == PieceState.IN_WORK);
   }
 
   private StageOrder order() {
     return new StageOrder(stages);
   }
 
-  private Optional<StageEntry> lastStanding() {
-    return log.stream().filter(StageEntry::stands).reduce((first, second) -> second);
+  private PieceLog entries() {
+    return new PieceLog(log);
   }
 
   /** The entry that {@link #undo} would take back; empty if there is none. */
   public Optional<StageEntry> undoable() {
-    return state == PieceState.IN_WORK
-        ? lastStanding().filter(StageEntry::canBeUndone)
-        : Optional.empty();
+    return state == PieceState.IN_WORK ? entries().undoable() : Optional.empty();
   }
 
-  /** The first stage that is not finished; empty once the piece is passed. */
+  /** The stage to be looked at now; empty once the piece is passed. */
   public Optional<PieceStage> current() {
     return order().current();
+  }
+
+  /** The stage that an inspection passes; empty if the route had none. */
+  public Optional<PieceStage> inspection() {
+    return order().inspection();
+  }
+
+  /** Every stage that may be worked on now: one, or several that go alongside each other. */
+  public List<PieceStage> open() {
+    return state == PieceState.IN_WORK ? order().open() : List.of();
   }
 
   /**
@@ -264,12 +256,7 @@ public class Piece {
 
   /** Hours logged on it, those before a rework included, those taken back left out. */
   public double hoursSpent() {
-    return log.stream()
-        .filter(StageEntry::stands)
-        .map(StageEntry::hours)
-        .filter(Objects::nonNull)
-        .mapToDouble(Double::doubleValue)
-        .sum();
+    return entries().hoursSpent();
   }
 
   /** Part number and piece number, as people say it. */
@@ -287,6 +274,16 @@ public class Piece {
 
   public Part part() {
     return part;
+  }
+
+  /** The version of the route it began on; null if it began before routes had versions. */
+  public @Nullable Route route() {
+    return route;
+  }
+
+  /** The piece of the other hand that was begun with it; null if it was begun alone. */
+  public @Nullable Piece twin() {
+    return twin;
   }
 
   public long buildId() {

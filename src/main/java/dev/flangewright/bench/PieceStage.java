@@ -1,17 +1,23 @@
 package dev.flangewright.bench;
 
+import dev.flangewright.people.Clearance;
+import dev.flangewright.people.Refused;
+import jakarta.persistence.CascadeType;
+import jakarta.persistence.Embedded;
 import jakarta.persistence.Entity;
-import jakarta.persistence.EnumType;
-import jakarta.persistence.Enumerated;
 import jakarta.persistence.FetchType;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.ManyToOne;
+import jakarta.persistence.OneToMany;
+import jakarta.persistence.OrderBy;
 import jakarta.persistence.Version;
 import java.time.Instant;
-import org.hibernate.annotations.JdbcTypeCode;
-import org.hibernate.type.SqlTypes;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** A stage as one piece goes through it: a copy of the route's stage, with what was done. */
@@ -30,13 +36,7 @@ public class PieceStage {
 
   private int seq;
   private String code;
-  private String name;
-
-  @Enumerated(EnumType.STRING)
-  @JdbcTypeCode(SqlTypes.VARCHAR)
-  private StageKind kind;
-
-  private @Nullable String holdCheck;
+  @Embedded private StageCard card;
   private @Nullable Instant startedAt;
   private @Nullable String startedBy;
   private @Nullable Instant checkedAt;
@@ -45,47 +45,121 @@ public class PieceStage {
   private @Nullable String finishedBy;
   private @Nullable Double hours;
 
+  @OneToMany(mappedBy = "stage", cascade = CascadeType.ALL)
+  @OrderBy("seq")
+  private List<PieceCheck> checks = new ArrayList<>();
+
   protected PieceStage() {}
 
   PieceStage(Piece piece, RouteStage planned, int seq) {
     this.piece = piece;
     this.seq = seq;
     this.code = planned.code();
-    this.name = planned.name();
-    this.kind = planned.kind();
-    this.holdCheck = planned.holdCheck();
+    this.card = planned.card();
+    planned.checks().forEach(check -> checks.add(new PieceCheck(this, check)));
   }
 
   void start(Signature by) {
-    startedAt = by.at();
-    startedBy = by.who();
+    if (kind() == StageKind.ACCEPT) {
+      throw StageRefusal.needsInspection(this);
+    }
+    if (isStarted()) {
+      throw StageRefusal.alreadyStarted(this);
+    }
+    begin(by);
   }
 
+  /** Records that the check of a hold point has been done. */
   void check(Signature by) {
+    if (!isHoldPoint()) {
+      throw StageRefusal.noHoldPoint(this);
+    }
+    refuseUnlessStarted();
+    if (!waitsForCheck()) {
+      throw StageRefusal.alreadyChecked(this);
+    }
     checkedAt = by.at();
     checkedBy = by.who();
   }
 
+  PieceCheck answer(String checkCode, Answer answer, Signature by) {
+    PieceCheck check = askedFor(checkCode);
+    refuseUnlessStarted();
+    check.answer(answer, by);
+    return check;
+  }
+
+  PieceCheck letPass(String checkCode, Signature by) {
+    PieceCheck check = askedFor(checkCode);
+    if (!check.stopsTheStage()) {
+      throw StageRefusal.nothingToPass(check);
+    }
+    if (by.note().isEmpty()) {
+      throw Refused.unacceptable("note is missing: say why the check may pass.");
+    }
+    check.letPass(by);
+    return check;
+  }
+
+  /**
+   * @param hoursSpent null if not known
+   */
   void finish(Signature by, @Nullable Double hoursSpent) {
-    finishedAt = by.at();
-    finishedBy = by.who();
-    hours = hoursSpent;
+    if (kind().byInspection()) {
+      throw StageRefusal.needsInspection(this);
+    }
+    refuseUnlessStarted();
+    if (waitsForCheck()) {
+      throw StageRefusal.holdNotChecked(this);
+    }
+    refuseUnlessAnswered();
+    end(by, hoursSpent);
   }
 
   /** Finished by an inspection, begun or not. */
   void pass(Signature by) {
     if (!isStarted()) {
-      start(by);
+      begin(by);
     }
-    finish(by, null);
+    end(by, null);
   }
 
-  void undo(EntryAction action) {
-    switch (action) {
+  private void refuseUnlessAnswered() {
+    List<PieceCheck> open = checks.stream().filter(check -> !check.isAnswered()).toList();
+    if (!open.isEmpty()) {
+      throw StageRefusal.checksNotAnswered(this, open);
+    }
+    Optional<PieceCheck> failed = failedCheck();
+    if (failed.isPresent()) {
+      throw StageRefusal.checkFailed(this, failed.get());
+    }
+  }
+
+  private void refuseUnlessStarted() {
+    if (!isStarted()) {
+      throw StageRefusal.notStarted(this);
+    }
+  }
+
+  private void begin(Signature by) {
+    startedAt = by.at();
+    startedBy = by.who();
+  }
+
+  private void end(Signature by, @Nullable Double hoursSpent) {
+    finishedAt = by.at();
+    finishedBy = by.who();
+    hours = hoursSpent;
+  }
+
+  void undo(StageEntry entry) {
+    switch (entry.action()) {
       case START -> unstart();
       case CHECK -> uncheck();
       case FINISH -> reopen();
-      default -> throw new IllegalArgumentException(action + " is not undone on a stage");
+      case ANSWER -> askedFor(String.valueOf(entry.checkCode())).forget();
+      case LET_PASS -> askedFor(String.valueOf(entry.checkCode())).takeBackPass();
+      default -> throw new IllegalArgumentException(entry.action() + " is not undone on a stage");
     }
   }
 
@@ -94,6 +168,7 @@ public class PieceStage {
     unstart();
     uncheck();
     reopen();
+    checks.forEach(PieceCheck::forget);
   }
 
   private void unstart() {
@@ -112,6 +187,13 @@ public class PieceStage {
     hours = null;
   }
 
+  private PieceCheck askedFor(String checkCode) {
+    return checks.stream()
+        .filter(check -> check.code().equals(checkCode))
+        .findFirst()
+        .orElseThrow(() -> StageRefusal.noSuchCheck(this, checkCode));
+  }
+
   public boolean isStarted() {
     return startedAt != null;
   }
@@ -121,12 +203,27 @@ public class PieceStage {
   }
 
   public boolean isHoldPoint() {
-    return holdCheck != null;
+    return holdCheck() != null;
   }
 
   /** A hold point, not finished, whose check is still to be done. */
   public boolean waitsForCheck() {
     return isHoldPoint() && checkedAt == null && !isFinished();
+  }
+
+  /** The first check that was not met and that nobody has let pass. */
+  public Optional<PieceCheck> failedCheck() {
+    return checks.stream().filter(PieceCheck::stopsTheStage).findFirst();
+  }
+
+  /** Begun, not finished, and somebody who may release holds has to look at it. */
+  public boolean isHeld() {
+    return isStarted() && !isFinished() && (waitsForCheck() || failedCheck().isPresent());
+  }
+
+  /** Whether it may be done at the same time as its neighbours. */
+  boolean goesAlongside() {
+    return card.alongside();
   }
 
   public int seq() {
@@ -137,16 +234,28 @@ public class PieceStage {
     return code;
   }
 
+  public StageCard card() {
+    return card;
+  }
+
   public String name() {
-    return name;
+    return card.name();
   }
 
   public StageKind kind() {
-    return kind;
+    return card.kind();
   }
 
   public @Nullable String holdCheck() {
-    return holdCheck;
+    return card.holdCheck();
+  }
+
+  public @Nullable Clearance clearance() {
+    return card.clearance();
+  }
+
+  public List<PieceCheck> checks() {
+    return Collections.unmodifiableList(checks);
   }
 
   public @Nullable Instant startedAt() {

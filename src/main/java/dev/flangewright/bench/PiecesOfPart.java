@@ -1,5 +1,6 @@
 package dev.flangewright.bench;
 
+import dev.flangewright.parts.Part;
 import dev.flangewright.parts.PartSheetPanel;
 import java.util.List;
 import java.util.Map;
@@ -13,9 +14,11 @@ import org.springframework.transaction.annotation.Transactional;
 class PiecesOfPart implements PartSheetPanel {
 
   private final Pieces pieces;
+  private final Twins twins;
 
-  PiecesOfPart(Pieces pieces) {
+  PiecesOfPart(Pieces pieces, Twins twins) {
     this.pieces = pieces;
+    this.twins = twins;
   }
 
   @Override
@@ -33,7 +36,17 @@ class PiecesOfPart implements PartSheetPanel {
         "benchPartId", partId,
         "benchPieces", all.stream().map(PieceLink::of).toList(),
         "benchNextNumber", next,
-        "benchMayBegin", !inWork);
+        "benchMayBegin", !inWork,
+        "benchTwin", inWork ? "" : twin(partId));
+  }
+
+  /** The other hand, if a piece of it can be begun too; otherwise empty. */
+  private String twin(long partId) {
+    return twins
+        .of(partId)
+        .filter(twin -> !pieces.existsByPartIdAndState(twin.id(), PieceState.IN_WORK))
+        .map(Part::partNumber)
+        .orElse("");
   }
 
   /** One line of the panel. */

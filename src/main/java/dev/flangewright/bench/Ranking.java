@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.LongFunction;
 
 /** Orders the parts of a build that are not done by what should be done to them next. */
 final class Ranking {
@@ -14,9 +15,12 @@ final class Ranking {
   private final Map<String, FrameShare> frames;
   private final Set<String> provenBlockSets = new HashSet<>();
   private final List<PartLine> parts;
-  private final String firstStage;
+  private final LongFunction<String> firstStage;
 
-  Ranking(List<PartLine> parts, List<PieceLine> pieces, String firstStage) {
+  /**
+   * @param firstStage by part, the name of the stage that a new piece of it begins with
+   */
+  Ranking(List<PartLine> parts, List<PieceLine> pieces, LongFunction<String> firstStage) {
     this.parts = parts;
     this.attempts = Attempts.byPart(pieces);
     this.frames = FrameShare.ofBuild(parts, attempts);
@@ -43,7 +47,7 @@ final class Ranking {
   private Candidate candidate(PartLine part) {
     boolean proven = !part.blockSet().isBlank() && provenBlockSets.contains(part.blockSet());
     FrameShare frame = Objects.requireNonNull(frames.get(part.frame()));
-    return new Candidate(part, of(part), frame, !proven, firstStage);
+    return new Candidate(part, of(part), frame, !proven, firstStage.apply(part.id()));
   }
 
   private Attempts of(PartLine part) {

@@ -11,6 +11,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Version;
 import java.time.Instant;
+import java.util.function.Predicate;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
@@ -41,6 +42,8 @@ public class StageEntry {
   private Instant doneAt;
   private @Nullable Double hours;
   private String note;
+  private @Nullable String checkCode;
+  private @Nullable String said;
   private boolean undone;
 
   protected StageEntry() {}
@@ -63,6 +66,12 @@ public class StageEntry {
     this.note = by.note();
   }
 
+  /** Notes which check it is about, and what was answered. */
+  void about(PieceCheck check) {
+    this.checkCode = check.code();
+    this.said = check.said();
+  }
+
   void isUndone() {
     this.undone = true;
   }
@@ -76,9 +85,9 @@ public class StageEntry {
     return stands() && action.canBeUndone();
   }
 
-  /** What a person must be allowed to do to take this entry back: what it took to make it. */
-  public Permission takenBackWith() {
-    return action == EntryAction.CHECK ? Permission.RELEASE_HOLD : Permission.LOG_WORK;
+  /** Whether somebody who may do these things may take it back: what it took to make it. */
+  public boolean canBeTakenBackBy(Predicate<Permission> may) {
+    return action.isOpenTo(may);
   }
 
   public int ordinal() {
@@ -111,6 +120,16 @@ public class StageEntry {
 
   public String note() {
     return note;
+  }
+
+  /** The check it is about; null if it is about the whole stage. */
+  public @Nullable String checkCode() {
+    return checkCode;
+  }
+
+  /** What was answered, and what was wanted; null unless it is about a check. */
+  public @Nullable String said() {
+    return said;
   }
 
   public boolean undone() {

@@ -6,10 +6,14 @@ public enum StageKind {
   DRILL("drill"),
   PIERCE("pierce"),
   EDGE("edge"),
-  FORM("form"),
+  FORM_SHRINK("form shrink"),
+  FORM_STRETCH("form stretch"),
   TRIM("trim"),
+  HEAT_TREAT("heat treat"),
+  /** Bent straight, or trued to a template: the edge gets neither shorter nor longer. */
   SET("set"),
   INSPECT("inspect"),
+  PROTECT("protect"),
   ACCEPT("accept");
 
   private final String word;

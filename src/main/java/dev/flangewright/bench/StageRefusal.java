@@ -1,7 +1,10 @@
 package dev.flangewright.bench;
 
+import dev.flangewright.people.Clearance;
 import dev.flangewright.people.Refused;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -21,16 +24,23 @@ public class StageRefusal extends Refused {
     HOLD_NOT_CHECKED,
     NO_HOLD_POINT,
     ALREADY_CHECKED,
+    NO_SUCH_CHECK,
+    CHECKS_NOT_ANSWERED,
+    CHECK_FAILED,
+    NOTHING_TO_PASS,
+    NOT_CLEARED,
     NEEDS_INSPECTION,
     NOTHING_TO_UNDO,
     NOTHING_TO_REWORK,
     SEEN_STALE
   }
 
+  private static final Set<Rule> UNKNOWN = EnumSet.of(Rule.NO_SUCH_STAGE, Rule.NO_SUCH_CHECK);
+
   private final Rule rule;
 
   private StageRefusal(Rule rule, String sentence) {
-    super(rule == Rule.NO_SUCH_STAGE ? Kind.UNKNOWN : Kind.CONFLICT, sentence);
+    super(UNKNOWN.contains(rule) ? Kind.UNKNOWN : Kind.CONFLICT, sentence);
     this.rule = rule;
   }
 
@@ -88,6 +98,42 @@ public class StageRefusal extends Refused {
     return new StageRefusal(
         Rule.ALREADY_CHECKED,
         "\"%s\" was already checked by %s.".formatted(stage.name(), stage.checkedBy()));
+  }
+
+  static StageRefusal noSuchCheck(PieceStage stage, String code) {
+    return new StageRefusal(
+        Rule.NO_SUCH_CHECK, "\"%s\" has no check \"%s\".".formatted(stage.name(), code));
+  }
+
+  static StageRefusal checksNotAnswered(PieceStage stage, List<PieceCheck> open) {
+    String missing =
+        open.stream().map(check -> check.card().question()).collect(Collectors.joining("; "));
+    return new StageRefusal(
+        Rule.CHECKS_NOT_ANSWERED,
+        "\"%s\" asks for more before it is finished. Missing: %s."
+            .formatted(stage.name(), missing));
+  }
+
+  static StageRefusal checkFailed(PieceStage stage, PieceCheck check) {
+    return new StageRefusal(
+        Rule.CHECK_FAILED,
+        "\"%s\" cannot be finished: %s. Put it right and answer again, or an inspector or the lead"
+                .formatted(stage.name(), check.said())
+            + " lets it pass with a note.");
+  }
+
+  static StageRefusal nothingToPass(PieceCheck check) {
+    return new StageRefusal(
+        Rule.NOTHING_TO_PASS,
+        "\"%s\" does not stand in the way.".formatted(check.card().question()));
+  }
+
+  static StageRefusal notCleared(PieceStage stage, Clearance needed, List<String> cleared) {
+    String who = cleared.isEmpty() ? "nobody is yet" : "these are: " + String.join(", ", cleared);
+    return new StageRefusal(
+        Rule.NOT_CLEARED,
+        "\"%s\" needs somebody cleared to %s; %s. The lead clears people under People."
+            .formatted(stage.name(), needed.words(), who));
   }
 
   static StageRefusal needsInspection(PieceStage stage) {

@@ -15,15 +15,21 @@ class Standing {
   private boolean currentStageBegun;
   private boolean held;
 
+  /** Counted so that every entry changes the piece, and with it its version. */
+  @SuppressWarnings("UnusedVariable")
+  private int logLines;
+
   protected Standing() {}
 
   /**
+   * @param logLines how many lines its log has
    * @param inWork a piece that is done has no current stage
    */
-  static Standing of(StageOrder stages, boolean inWork) {
+  static Standing of(StageOrder stages, int logLines, boolean inWork) {
     Standing standing = new Standing();
     standing.stagesDone = stages.finished();
     standing.stagesTotal = stages.count();
+    standing.logLines = logLines;
     Optional<PieceStage> current = inWork ? stages.current() : Optional.empty();
     current.ifPresent(standing::at);
     return standing;
@@ -33,7 +39,7 @@ class Standing {
     currentStageCode = stage.code();
     currentStageName = stage.name();
     currentStageBegun = stage.isStarted();
-    held = stage.isStarted() && stage.waitsForCheck();
+    held = stage.isHeld();
   }
 
   int stagesDone() {

@@ -2,18 +2,23 @@ package dev.flangewright.bench;
 
 import dev.flangewright.people.Permission;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Answers "what needs forming next?" for a person, in three statements however large the build. */
+/**
+ * Answers "what needs forming next?" for a person, in a number of statements that does not grow
+ * with the build.
+ */
 @Service
 public class WhatNext {
 
   private final BenchLines lines;
-  private final RouteStages routes;
+  private final RoutesOfBuild routes;
 
-  WhatNext(BenchLines lines, RouteStages routes) {
+  WhatNext(BenchLines lines, RoutesOfBuild routes) {
     this.lines = lines;
     this.routes = routes;
   }
@@ -33,12 +38,15 @@ public class WhatNext {
   /** All of them; a job for every part that is not done. */
   @Transactional(readOnly = true)
   public List<NextJob> all(long buildId, Predicate<Permission> may) {
-    String firstStage =
-        routes.findByBuildIdOrderBySeq(buildId).stream()
-            .findFirst()
-            .map(RouteStage::name)
-            .orElse("");
-    return new Ranking(lines.partsOf(buildId), lines.piecesOf(buildId), firstStage)
+    Map<Long, BuildRoute> ofParts = routes.of(buildId);
+    return new Ranking(
+            lines.partsOf(buildId),
+            lines.piecesOf(buildId),
+            part -> Optional.ofNullable(ofParts.get(part)).map(WhatNext::firstStage).orElse(""))
         .jobs(Hands.of(may));
+  }
+
+  private static String firstStage(BuildRoute route) {
+    return route.stages().stream().findFirst().map(RouteStage::name).orElse("");
   }
 }

@@ -32,7 +32,13 @@ public enum FormingInput {
   GAP("gapMm", Range.fromTo(0, 100)),
   SPAN("spanMm", Range.fromTo(5, 10_000)),
   EDGE_THICKNESS("edgeThicknessMm", Range.fromTo(0.05, 20)),
-  ZONE_LENGTH("zoneLengthMm", Range.fromTo(5, 1_000));
+  ZONE_LENGTH("zoneLengthMm", Range.fromTo(5, 1_000)),
+  CUT_FROM("cutFromMm", Range.fromTo(0, 100_000)),
+  CUT_TO("cutToMm", Range.aboveUpTo(0, 100_000)),
+  CUT_DEPTH("cutDepthMm", Range.aboveUpTo(0, 1_000)),
+  CUT_LEFT("cutLeftMm", Range.fromTo(-1_000, 500)),
+  HOLE_DIAMETER("holeDiameterMm", Range.aboveUpTo(0, 1_000)),
+  TRIM_ALLOWANCE("trimAllowanceMm", Range.fromTo(0, 100));
 
   private final String field;
   private final Range range;

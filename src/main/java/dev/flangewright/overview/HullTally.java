@@ -1,6 +1,6 @@
 package dev.flangewright.overview;
 
-import dev.flangewright.bench.RouteStage;
+import dev.flangewright.bench.StageShare;
 import dev.flangewright.forming.RiskLevel;
 import dev.flangewright.overview.Overview.FrameProgress;
 import dev.flangewright.overview.Overview.RiskCount;
@@ -43,10 +43,10 @@ record HullTally(List<HullPart> hull) {
         .toList();
   }
 
-  List<StageProgress> stages(List<RouteStage> route, List<StageTally> tallies) {
+  static List<StageProgress> stages(List<StageShare> stages, List<StageTally> tallies) {
     Map<String, StageTally> byCode =
         tallies.stream().collect(Collectors.toMap(StageTally::code, Function.identity()));
-    return route.stream()
+    return stages.stream()
         .map(
             stage -> {
               StageTally tally = byCode.getOrDefault(stage.code(), StageTally.none(stage.code()));
@@ -56,13 +56,9 @@ record HullTally(List<HullPart> hull) {
                   (int) tally.done(),
                   (int) tally.begun(),
                   (int) tally.held(),
-                  going(stage));
+                  stage.parts());
             })
         .toList();
-  }
-
-  private int going(RouteStage stage) {
-    return (int) hull.stream().filter(p -> p.flanges() >= stage.flangesNeeded()).count();
   }
 
   List<RiskCount> risks() {

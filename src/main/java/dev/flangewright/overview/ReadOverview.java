@@ -1,6 +1,6 @@
 package dev.flangewright.overview;
 
-import dev.flangewright.bench.RouteStages;
+import dev.flangewright.bench.RoutesOfBuild;
 import dev.flangewright.bench.WhatNext;
 import dev.flangewright.parts.Build;
 import dev.flangewright.parts.Builds;
@@ -19,7 +19,7 @@ public class ReadOverview {
 
   private final Builds builds;
   private final ReadHull readHull;
-  private final RouteStages routes;
+  private final RoutesOfBuild routes;
   private final StageTallies stages;
   private final ScrapStatistics scrap;
   private final WhatNext whatNext;
@@ -27,7 +27,7 @@ public class ReadOverview {
   ReadOverview(
       Builds builds,
       ReadHull readHull,
-      RouteStages routes,
+      RoutesOfBuild routes,
       StageTallies stages,
       ScrapStatistics scrap,
       WhatNext whatNext) {
@@ -51,7 +51,7 @@ public class ReadOverview {
         buildId,
         build.name(),
         tally.states(),
-        tally.stages(routes.findByBuildIdOrderBySeq(buildId), stages.ofBuild(buildId)),
+        HullTally.stages(routes.stages(buildId), stages.ofBuild(buildId)),
         tally.frames(),
         tally.risks(),
         tally.withoutFigures(),

@@ -1,6 +1,7 @@
 package dev.flangewright.parts;
 
 import dev.flangewright.forming.Contour;
+import dev.flangewright.forming.CutBlank;
 import dev.flangewright.forming.FlangeFigures;
 import dev.flangewright.forming.FormingException;
 import dev.flangewright.forming.FormingModel;
@@ -81,8 +82,8 @@ public class FigurePart {
     return new PartFigures.OfFlange(
         flange,
         working,
-        FlangeFigures.of(working, sheet, values, flange.edgeCondition()),
-        FlangeFigures.of(finished, sheet, values, flange.edgeCondition()));
+        FlangeFigures.of(working, sheet, values, flange.edgeCondition(), flange.cutOut()),
+        FlangeFigures.of(finished, sheet, values, flange.edgeCondition(), flange.cutOut()));
   }
 
   private static PartFigures summed(
@@ -97,7 +98,11 @@ public class FigurePart {
       return new PartFigures(part, thickness, sheet, metal, values, flanges, null, null, null);
     }
     PartDevelopment blank =
-        PartDevelopment.of(flanges.stream().map(PartFigures.OfFlange::contour).toList(), working);
+        PartDevelopment.of(
+            flanges.stream().map(PartFigures.OfFlange::contour).toList(),
+            working,
+            part.holes().list().stream().map(WrittenHole::hole).toList(),
+            part.trimAllowanceMm().value());
     return new PartFigures(
         part,
         thickness,
@@ -117,18 +122,27 @@ public class FigurePart {
       part.summary().failed(FormingModel.VERSION, "No flange of this part has a contour yet.");
       return;
     }
+    CutBlank cut = blank.cut();
     part.summary()
         .blank(
             FormingModel.VERSION,
             blank.problem(),
-            blank.areaMm2(),
-            Math.max(blank.bounds().widthMm(), blank.bounds().heightMm()),
-            Math.min(blank.bounds().widthMm(), blank.bounds().heightMm()),
+            cut == null ? null : cut.areaMm2(),
+            cut == null ? longer(blank.bounds()) : cut.rectangle().lengthMm(),
+            cut == null ? shorter(blank.bounds()) : cut.rectangle().breadthMm(),
             figures.blankMassKg());
     part.summary().risk(risk.governing().name(), risk.level().name(), risk.utilisation());
     figures
         .flanges()
         .forEach(figured -> store(part.flange(figured.flange().name()).orElseThrow(), figured));
+  }
+
+  private static double longer(PartDevelopment.Bounds box) {
+    return Math.max(box.widthMm(), box.heightMm());
+  }
+
+  private static double shorter(PartDevelopment.Bounds box) {
+    return Math.min(box.widthMm(), box.heightMm());
   }
 
   private static void store(Flange flange, PartFigures.OfFlange figured) {

@@ -2,6 +2,8 @@ package dev.flangewright.parts;
 
 import dev.flangewright.forming.Contour;
 import dev.flangewright.forming.FlangeFigures;
+import dev.flangewright.forming.HoleCheck;
+import dev.flangewright.forming.HoleFinding;
 import dev.flangewright.forming.MetalValues;
 import dev.flangewright.forming.PartDevelopment;
 import dev.flangewright.forming.Risk;
@@ -30,6 +32,11 @@ public record PartFigures(
     @Nullable PartDevelopment development,
     @Nullable Double blankMassKg,
     @Nullable Risk risk) {
+
+  /** What there is to mind about the holes in the web. */
+  public List<HoleFinding> holeFindings() {
+    return development == null ? List.of() : HoleCheck.of(development, sheet.thicknessMm());
+  }
 
   /** The figures of one flange, at the width carried while forming and trimmed to the finished. */
   public record OfFlange(

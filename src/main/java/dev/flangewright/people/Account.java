@@ -1,13 +1,20 @@
 package dev.flangewright.people;
 
+import jakarta.persistence.CollectionTable;
+import jakarta.persistence.Column;
+import jakarta.persistence.ElementCollection;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
 import jakarta.persistence.Version;
 import java.time.Instant;
+import java.util.HashSet;
+import java.util.Set;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +38,13 @@ public class Account {
   private boolean enabled;
   private Instant createdAt;
 
+  @ElementCollection(fetch = FetchType.EAGER)
+  @CollectionTable(name = "account_clearance", joinColumns = @JoinColumn(name = "account_id"))
+  @Column(name = "clearance")
+  @Enumerated(EnumType.STRING)
+  @JdbcTypeCode(SqlTypes.VARCHAR)
+  private Set<Clearance> clearances = new HashSet<>();
+
   protected Account() {}
 
   Account(String username, Role role, String passwordHash, Instant now) {
@@ -39,10 +53,18 @@ public class Account {
     this.passwordHash = passwordHash;
     this.enabled = true;
     this.createdAt = now;
+    isClearedFor(role.clearances());
   }
 
+  /** Takes a role with what it is usually cleared for. */
   void becomes(Role newRole) {
     this.role = newRole;
+    isClearedFor(newRole.clearances());
+  }
+
+  void isClearedFor(Set<Clearance> now) {
+    clearances.retainAll(now);
+    clearances.addAll(now);
   }
 
   void takesPassword(String newHash) {
@@ -63,6 +85,14 @@ public class Account {
 
   public Role role() {
     return role;
+  }
+
+  public Set<Clearance> clearances() {
+    return Set.copyOf(clearances);
+  }
+
+  public String clearedInWords() {
+    return Clearance.inWords(clearances);
   }
 
   String passwordHash() {

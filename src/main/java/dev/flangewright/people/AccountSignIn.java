@@ -8,7 +8,10 @@ import org.springframework.security.core.userdetails.UsernameNotFoundException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Looks an account up for sign-in, with one authority for each permission of its role. */
+/**
+ * Looks an account up for sign-in, with one authority for each permission of its role and each of
+ * its clearances.
+ */
 @Service
 class AccountSignIn implements UserDetailsService {
 
@@ -25,12 +28,11 @@ class AccountSignIn implements UserDetailsService {
         accounts
             .findByUsername(username)
             .orElseThrow(() -> UsernameNotFoundException.fromUsername(username));
-    String[] permissions =
-        account.role().permissions().stream().map(Enum::name).toArray(String[]::new);
+    String[] authorities = Authorities.of(account.role().permissions(), account.clearances());
     return User.withUsername(account.username())
         .password(account.passwordHash())
         .disabled(!account.enabled())
-        .authorities(AuthorityUtils.createAuthorityList(permissions))
+        .authorities(AuthorityUtils.createAuthorityList(authorities))
         .build();
   }
 }

@@ -3,6 +3,7 @@ package dev.flangewright.people;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
 
 /** All accounts. */
 interface Accounts extends JpaRepository<Account, Long> {
@@ -12,4 +13,9 @@ interface Accounts extends JpaRepository<Account, Long> {
   List<Account> findAllByOrderByUsername();
 
   long countByRoleAndEnabledTrue(Role role);
+
+  @Query(
+      "select a.username from Account a where a.enabled and :clearance member of a.clearances"
+          + " order by a.username")
+  List<String> namesClearedFor(Clearance clearance);
 }

@@ -2,6 +2,7 @@ package dev.flangewright.people;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.Set;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.crypto.password.PasswordEncoder;
@@ -65,6 +66,14 @@ public class KeepAccounts {
       refuseLosingTheLastLead(account);
     }
     account.becomes(role);
+    accessChanged(account);
+  }
+
+  /** Clears an account for these sorts of work and no others. */
+  @MayManagePeople
+  public void clear(long id, Set<Clearance> clearances) {
+    Account account = find(id);
+    account.isClearedFor(clearances);
     accessChanged(account);
   }
 

@@ -21,19 +21,26 @@ public final class SignedIn {
   }
 
   public static boolean may(Permission permission) {
-    return authentication().getAuthorities().stream()
-        .anyMatch(granted -> permission.name().equals(granted.getAuthority()));
+    return has(permission.name());
   }
 
-  /** Runs the work as the named account with its role's permissions, then goes back. */
+  public static boolean isCleared(Clearance clearance) {
+    return has(clearance.authority());
+  }
+
+  private static boolean has(String authority) {
+    return authentication().getAuthorities().stream()
+        .anyMatch(granted -> authority.equals(granted.getAuthority()));
+  }
+
+  /** Runs the work as the named account with all that its role usually has, then goes back. */
   public static void as(String username, Role role, Runnable work) {
     SecurityContext before = SecurityContextHolder.getContext();
     try {
       SecurityContext context = SecurityContextHolder.createEmptyContext();
-      String[] permissions = role.permissions().stream().map(Enum::name).toArray(String[]::new);
       context.setAuthentication(
           UsernamePasswordAuthenticationToken.authenticated(
-              username, "", AuthorityUtils.createAuthorityList(permissions)));
+              username, "", AuthorityUtils.createAuthorityList(role.authorities())));
       SecurityContextHolder.setContext(context);
       work.run();
     } finally {

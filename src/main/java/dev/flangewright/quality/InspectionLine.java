@@ -33,7 +33,7 @@ public record InspectionLine(
     };
   }
 
-  private static String what(Inspection inspection) {
+  static String what(Inspection inspection) {
     ScrapCause cause = inspection.cause();
     return switch (inspection.outcome()) {
       case ACCEPT -> "accepted";

@@ -4,6 +4,7 @@ import dev.flangewright.bench.Piece;
 import dev.flangewright.bench.PieceStage;
 import dev.flangewright.bench.Pieces;
 import dev.flangewright.bench.Signature;
+import dev.flangewright.bench.StageClearance;
 import dev.flangewright.people.Permission;
 import dev.flangewright.people.Refused;
 import dev.flangewright.people.SignedIn;
@@ -21,12 +22,19 @@ public class RecordInspection {
   private final Pieces pieces;
   private final Inspections inspections;
   private final ScrapCauses causes;
+  private final StageClearance clearance;
   private final Clock clock;
 
-  RecordInspection(Pieces pieces, Inspections inspections, ScrapCauses causes, Clock clock) {
+  RecordInspection(
+      Pieces pieces,
+      Inspections inspections,
+      ScrapCauses causes,
+      StageClearance clearance,
+      Clock clock) {
     this.pieces = pieces;
     this.inspections = inspections;
     this.causes = causes;
+    this.clearance = clearance;
     this.clock = clock;
   }
 
@@ -43,6 +51,9 @@ public class RecordInspection {
     }
     Piece piece = pieces.findToChange(pieceId).orElseThrow(() -> Refused.unknown("piece", pieceId));
     piece.refuseIfStale(finding.seenVersion());
+    if (finding.outcome() != Outcome.SCRAP) {
+      piece.inspection().ifPresent(clearance::refuseUnlessHeld);
+    }
     Signature by = new Signature(SignedIn.name(), clock.instant(), finding.note());
     return inspections.save(decide(piece, finding, by));
   }

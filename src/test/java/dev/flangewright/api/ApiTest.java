@@ -3,6 +3,7 @@ package dev.flangewright.api;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.put;
 
 import dev.flangewright.people.KeepAccounts;
 import dev.flangewright.people.Role;
@@ -51,11 +52,18 @@ abstract class ApiTest {
             .content(body));
   }
 
-  /** Somebody signed in whose name is the word of the role, with that role's permissions. */
+  ResultActions replace(String who, String address, String body) throws Exception {
+    return mvc.perform(
+        put("/api/v1" + address)
+            .with(account(who))
+            .contentType(MediaType.APPLICATION_JSON)
+            .content(body));
+  }
+
+  /** Somebody signed in whose name is the word of the role, with all that the role usually has. */
   static RequestPostProcessor account(String who) {
     Role role = Role.valueOf(who.toUpperCase(Locale.ROOT));
-    String[] permissions = role.permissions().stream().map(Enum::name).toArray(String[]::new);
-    return user(who).authorities(AuthorityUtils.createAuthorityList(permissions));
+    return user(who).authorities(AuthorityUtils.createAuthorityList(role.authorities()));
   }
 
   JsonNode body(ResultActions answer) throws Exception {

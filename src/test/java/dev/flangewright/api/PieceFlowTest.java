@@ -8,12 +8,18 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import dev.flangewright.bench.ChooseRoute;
+import dev.flangewright.people.Role;
+import dev.flangewright.people.SignedIn;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
 import tools.jackson.databind.JsonNode;
 
 /** A piece from its beginning to acceptance or scrap, and what stands in the way. */
 class PieceFlowTest extends ApiTest {
+
+  @Autowired ChooseRoute choose;
 
   @Test
   void a_piece_goes_through_its_route_and_is_accepted() throws Exception {
@@ -94,6 +100,76 @@ class PieceFlowTest extends ApiTest {
     problem(403, send("fitter", edges + "/check", ""));
     send("inspector", edges + "/check", "").andExpect(jsonPath("$.held").value(false));
     send("fitter", edges + "/finish", "").andExpect(status().isOk());
+  }
+
+  @Test
+  void the_check_of_a_heat_treatment_is_answered_before_it_is_finished() throws Exception {
+    JsonNode part = body(read("guest", "/parts/" + workshop.partOnACircle(1.2, 3, 500, 20)));
+    long build = part.get("buildId").asLong();
+    SignedIn.as(
+        "lead",
+        Role.LEAD,
+        () -> choose.forParts(build, List.of(part.get("partNumber").asString()), "Heat treated"));
+    long piece =
+        body(send("fitter", "/parts/" + part.get("id").asLong() + "/pieces", ""))
+            .get("id")
+            .asLong();
+    for (String code :
+        List.of(
+            "lay-out-and-cut",
+            "tooling-holes",
+            "cutouts",
+            "edges",
+            "first-flange",
+            "trim-to-working-width")) {
+      passStage(piece, code);
+    }
+    String treat = "/pieces/" + piece + "/stages/heat-treat";
+    String check = treat + "/checks/furnace-chart-kept-with-the-piece";
+    problem(409, send("volunteer", treat + "/start", ""))
+        .andExpect(jsonPath("$.rule").value("NOT_CLEARED"));
+    send("fitter", treat + "/start", "").andExpect(status().isOk());
+    problem(409, send("fitter", treat + "/finish", ""))
+        .andExpect(jsonPath("$.rule").value("CHECKS_NOT_ANSWERED"));
+    problem(422, send("fitter", check, "{\"number\":1}"));
+    problem(422, send("fitter", check, "{}"));
+    send("fitter", check, "{\"yes\":false}").andExpect(jsonPath("$.held").value(true));
+    problem(409, send("fitter", treat + "/finish", ""))
+        .andExpect(jsonPath("$.rule").value("CHECK_FAILED"));
+    problem(403, send("fitter", check + "/pass", "{\"note\":\"so\"}"));
+    problem(422, send("inspector", check + "/pass", "{}"));
+    send("inspector", check + "/pass", "{\"note\":\"chart is with the batch\"}")
+        .andExpect(jsonPath("$.held").value(false))
+        .andExpect(jsonPath("$.route").value("Heat treated, version 1"))
+        .andExpect(jsonPath("$.stages[6].checks[0].failed").value(true))
+        .andExpect(jsonPath("$.stages[6].checks[0].passedBy").value("inspector"));
+    send("fitter", treat + "/finish", "").andExpect(status().isOk());
+    problem(
+        404,
+        send("fitter", "/pieces/" + piece + "/stages/set-to-template/checks/x", "{\"yes\":true}"));
+  }
+
+  @Test
+  void routes_are_read_with_their_stages() throws Exception {
+    long build =
+        body(read("guest", "/parts/" + workshop.partOnACircle(1.2, 3, 500, 20)))
+            .get("buildId")
+            .asLong();
+    JsonNode routes = body(read("guest", "/builds/" + build + "/routes"));
+    assertThat(routes.valueStream().map(route -> route.get("name").asString()))
+        .contains("Two flanges", "Heat treated", "Plain part");
+    read("guest", "/routes/" + routes.get(0).get("id").asLong())
+        .andExpect(jsonPath("$.state").value("RELEASED"))
+        .andExpect(jsonPath("$.stages[3].code").value("edges"));
+    problem(404, read("guest", "/routes/987654"));
+    problem(404, read("guest", "/builds/987654/routes"));
+  }
+
+  @Test
+  void a_part_without_another_hand_is_not_begun_as_a_pair() throws Exception {
+    long part = workshop.partOnACircle(1.2, 3, 500, 20);
+    problem(409, send("fitter", "/parts/" + part + "/pair", ""))
+        .andExpect(jsonPath("$.detail", containsString("no twin")));
   }
 
   @Test

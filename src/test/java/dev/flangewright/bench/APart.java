@@ -11,8 +11,6 @@ import dev.flangewright.parts.Part;
 import dev.flangewright.parts.PartDrawing;
 import dev.flangewright.parts.Written;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import org.springframework.beans.BeanUtils;
 
 /** Parts and pieces as tests of the bench need them, outside any database. */
@@ -40,8 +38,16 @@ final class APart {
     return part;
   }
 
-  static List<RouteStage> route() {
-    return new ArrayList<>(DefaultRoute.forBuild(1));
+  /** The usual route of parts with two flanges, released. */
+  static Route route() {
+    return RouteTemplates.route(PartNature.TWO_FLANGES, 1, "ann", NOON);
+  }
+
+  /** The same as a draft whose stages have the identities 1, 2, … in their order, as if stored. */
+  static Route draft() {
+    Route draft = route().draft("Two flanges", 2, by("ann"));
+    draft.stages().forEach(stage -> setField(stage, "id", (long) stage.seq()));
+    return draft;
   }
 
   /** Piece 1 of a part with two flanges on the usual route. */

@@ -59,12 +59,17 @@ public final class AWorkshop {
 
   /** A part with one shrink flange round an arc of 500 mm radius, figured. */
   public long part(String partNumber) {
+    return part(partNumber, "S3", Hand.LEFT);
+  }
+
+  /** The same, of this segment and hand. */
+  public long part(String partNumber, String segment, Hand hand) {
     Part part =
         new Part(
             frame,
             partNumber,
             new PartDrawing(
-                "S3", Hand.LEFT, "TW-0710", "C", "2024", "O", "1.2", new Written("3"), "B7"));
+                segment, hand, "TW-0710", "C", "2024", "O", "1.2", new Written("3"), "B7"));
     part.addFlange(
             "outer", new FlangeDrawing(FlangeKind.SHRINK, new Written("20"), new Written("24")), 1)
         .follows(arc(), 1);
@@ -114,9 +119,8 @@ public final class AWorkshop {
     return typed;
   }
 
-  /** A request's account: named after its role, with the role's permissions. */
+  /** A request's account: named after its role, with all that the role usually has. */
   public static RequestPostProcessor signedIn(Role role) {
-    String[] may = role.permissions().stream().map(Enum::name).toArray(String[]::new);
-    return user(role.word()).authorities(AuthorityUtils.createAuthorityList(may));
+    return user(role.word()).authorities(AuthorityUtils.createAuthorityList(role.authorities()));
   }
 }

@@ -16,7 +16,7 @@ class AttemptsTest {
           2, 1, 2, PieceState.IN_WORK, 3, 11, "Edges deburred", StageKind.EDGE, true, true);
   private static final PieceLine FORMING =
       new PieceLine(
-          2, 1, 2, PieceState.IN_WORK, 4, 11, "First flange", StageKind.FORM, true, false);
+          2, 1, 2, PieceState.IN_WORK, 4, 11, "First flange", StageKind.FORM_SHRINK, true, false);
   private static final PieceLine CONCEDED =
       new PieceLine(2, 1, 2, PieceState.CONCESSION, 11, 11, null, null, false, false);
   private static final PieceLine ACCEPTED =

@@ -32,19 +32,6 @@ class PieceTest {
   }
 
   @Test
-  void changing_the_route_leaves_a_piece_already_begun_alone() {
-    List<RouteStage> route = APart.route();
-    Piece piece = new Piece(APart.withFlanges(2), 1, route, "ann", APart.NOON);
-
-    route.get(0).reads("Cut by router", StageKind.CUT, "Template looked at", 0);
-    route.remove(1);
-
-    assertThat(piece.stages()).hasSize(11);
-    assertThat(piece.stages().get(0).name()).isEqualTo("Lay out and cut");
-    assertThat(piece.stages().get(0).isHoldPoint()).isFalse();
-  }
-
-  @Test
   void a_stage_cannot_be_started_before_the_ones_before_it_are_finished() {
     StageRefusal refusal = refused(() -> piece().start("cutouts", by("ann")));
 
@@ -96,7 +83,7 @@ class PieceTest {
     assertThat(piece.held()).isTrue();
     assertThat(refusal.rule()).isEqualTo(Rule.HOLD_NOT_CHECKED);
     assertThat(refusal)
-        .hasMessageContaining(DefaultRoute.EDGE_CHECK)
+        .hasMessageContaining(RouteTemplates.EDGE_CHECK)
         .hasMessageContaining("inspector or the lead");
     assertThat(refused(() -> piece.start("first-flange", by("ann"))).rule())
         .isEqualTo(Rule.EARLIER_STAGE_OPEN);

@@ -185,7 +185,7 @@ class RankingTest {
   }
 
   private List<NextJob> jobs(Role role) {
-    return new Ranking(parts, pieces, "Lay out and cut")
+    return new Ranking(parts, pieces, part -> "Lay out and cut")
         .jobs(Hands.of(role.permissions()::contains));
   }
 
@@ -208,7 +208,7 @@ class RankingTest {
 
   private void inWork(String part, int number, int done) {
     String stage = "First flange in passes";
-    piece(part, number, PieceState.IN_WORK, done, stage, StageKind.FORM, false, false);
+    piece(part, number, PieceState.IN_WORK, done, stage, StageKind.FORM_SHRINK, false, false);
   }
 
   private void scrapped(String part, int number) {

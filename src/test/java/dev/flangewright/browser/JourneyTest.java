@@ -88,13 +88,37 @@ class JourneyTest {
       look(page, "/builds/1/parts", "register" + suffix, "TW-F07-S1");
       look(page, "/builds/1/bench", "bench" + suffix, "What needs forming next?");
       look(page, "/builds/1/quality", "quality" + suffix, "Why were pieces scrapped?");
-      look(page, "/builds/1/route", "route" + suffix, "Edges deburred and polished");
+      look(page, "/builds/1/routes", "routes" + suffix, "Edges deburred and polished");
       look(page, "/builds/1/import", "import" + suffix, "register.csv");
       look(page, "/people", "people" + suffix, "inspector");
       look(page, "/help", "help" + suffix, "blank");
       look(page, "/materials", "materials" + suffix, "2024");
       look(page, "/quality/causes", "causes" + suffix, "deburred");
     }
+  }
+
+  @Test
+  void the_lead_drafts_the_next_version_of_a_route_on_a_phone() {
+    Page page = Browsing.signedIn(browsing.phone(), "lead");
+    page.navigate("/builds/1/routes");
+    page.getByRole(
+            AriaRole.LINK, new Page.GetByRoleOptions().setName("Heat treated").setExact(true))
+        .click();
+    assertThat(page.locator("main")).containsText("Released: it does not change any more");
+    Accessibility.hasNoViolations(page);
+    press(page, "Draft the next version");
+    Locator first = page.locator(".route-stages > li").first();
+    first.locator("summary").filter(new Locator.FilterOptions().setHasText("Add a check")).click();
+    Locator check = first.locator("form[action$='/checks']");
+    check.getByLabel("What is checked").fill("Grain marked on the blank");
+    check.locator("button").click();
+
+    assertThat(page.locator("main")).containsText("check: Grain marked on the blank");
+    page.locator("details").all().forEach(one -> one.evaluate("e => e.open = true"));
+    noSidewaysScroll(page);
+    Accessibility.hasNoViolations(page);
+    press(page, "Throw this draft away");
+    assertThat(page.locator("main")).containsText("Which parts take which route?");
   }
 
   @Test

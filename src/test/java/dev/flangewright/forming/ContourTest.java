@@ -109,6 +109,19 @@ class ContourTest {
   }
 
   @Test
+  void a_contour_trimmed_is_the_same_line_with_a_narrower_flange() {
+    var points = Loft.circle(500, Loft.uneven(0.2, 1.4, 25));
+    var wide = Loft.through(points);
+    var trimmed = wide.trimmedTo(12);
+    assertThat(trimmed.stations()).extracting(Station::widthMm).containsOnly(12.0);
+    assertThat(trimmed.points()).isEqualTo(wide.points());
+    assertThat(trimmed.lengthMm()).isEqualTo(wide.lengthMm());
+    assertThat(trimmed.radiusMm(7)).isEqualTo(wide.radiusMm(7));
+    assertThat(trimmed.kind()).isEqualTo(wide.kind());
+    assertThat(wide.trimmedTo(40).stations()).isEqualTo(wide.stations());
+  }
+
+  @Test
   void stations_keep_the_numbers_of_the_file() {
     var contour =
         Contour.of(

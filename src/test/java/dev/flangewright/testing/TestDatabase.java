@@ -3,9 +3,11 @@ package dev.flangewright.testing;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.sql.DataSource;
 import org.springframework.boot.test.util.TestPropertyValues;
 import org.springframework.context.ApplicationContextInitializer;
 import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.jdbc.datasource.DriverManagerDataSource;
 
 /**
  * Gives each Spring context a fresh, empty database on the engine that the system property {@code
@@ -30,6 +32,15 @@ public final class TestDatabase
           throw new IllegalArgumentException(
               ENGINE_PROPERTY + " must be h2 or postgresql, not '" + engine + "'");
     }
+  }
+
+  /** A fresh, empty database on that engine, outside any Spring context. */
+  public static DataSource fresh() {
+    if (System.getProperty(ENGINE_PROPERTY, "h2").equals("h2")) {
+      return new DriverManagerDataSource(h2InMemory("", UUID.randomUUID().toString()), "sa", "");
+    }
+    PostgresServer server = PostgresServer.shared();
+    return new DriverManagerDataSource(server.createDatabase(), server.user(), server.password());
   }
 
   private static void useH2(ConfigurableApplicationContext context) {

@@ -15,6 +15,8 @@ record EntryAnswer(
     Instant doneAt,
     @Nullable Double hours,
     String note,
+    @Schema(description = "What was answered to a check; null for other entries.")
+        @Nullable String said,
     @Schema(description = "A later line took this one back.") boolean undone) {
 
   static EntryAnswer of(StageEntry entry) {
@@ -26,6 +28,7 @@ record EntryAnswer(
         entry.doneAt(),
         entry.hours(),
         entry.note(),
+        entry.said(),
         entry.undone());
   }
 }

@@ -49,11 +49,26 @@ class PartPiecesApi {
   @Operation(
       summary = "Begin the next piece of a part",
       description =
-          "It takes a copy of the build's route. Refused while another piece of the part is in"
+          "It takes a copy of the newest version of its part's route. Refused while another piece of the part is in"
               + " work. Needs an account that logs work.")
   @Tag(name = "Pieces")
   ResponseEntity<PieceAnswer> begin(@PathVariable long id, UriComponentsBuilder here) {
     long piece = begin.of(id).id();
+    return created(here, piece);
+  }
+
+  @PostMapping("/pair")
+  @Operation(
+      summary = "Begin the next pieces of a part and of its other hand together",
+      description =
+          "Answers the piece of the named part; its twinPieceId names the other. Refused without"
+              + " a twin, or while a piece of either is in work. Needs an account that logs work.")
+  @Tag(name = "Pieces")
+  ResponseEntity<PieceAnswer> beginPair(@PathVariable long id, UriComponentsBuilder here) {
+    return created(here, begin.pairOf(id).get(0).id());
+  }
+
+  private ResponseEntity<PieceAnswer> created(UriComponentsBuilder here, long piece) {
     return ResponseEntity.created(here.path("/api/v1/pieces/{piece}").buildAndExpand(piece).toUri())
         .body(read.of(piece));
   }

@@ -2,6 +2,7 @@ package dev.flangewright.bench.web;
 
 import dev.flangewright.bench.Piece;
 import dev.flangewright.bench.PieceState;
+import dev.flangewright.bench.Route;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.Instant;
 import java.util.List;
@@ -22,10 +23,17 @@ record PieceAnswer(
         @Nullable String currentStage,
     Instant createdAt,
     String createdBy,
+    @Schema(description = "The version of the route it began on; null before there were versions.")
+        @Nullable Long routeId,
+    @Schema(description = "Name and version of that route.") @Nullable String route,
+    @Schema(description = "The piece of the other hand begun with it; null when begun alone.")
+        @Nullable Long twinPieceId,
     @Schema(description = "In the order of the route.") List<StageAnswer> stages,
     @Schema(description = "Oldest first.") List<EntryAnswer> log) {
 
   static PieceAnswer of(Piece piece) {
+    Route route = piece.route();
+    Piece twin = piece.twin();
     return new PieceAnswer(
         piece.id(),
         piece.version(),
@@ -38,6 +46,9 @@ record PieceAnswer(
         piece.currentStageCode(),
         piece.createdAt(),
         piece.createdBy(),
+        route == null ? null : route.id(),
+        route == null ? null : route.label(),
+        twin == null ? null : twin.id(),
         piece.stages().stream().map(StageAnswer::of).toList(),
         piece.log().stream().map(EntryAnswer::of).toList());
   }

@@ -4,13 +4,14 @@ import dev.flangewright.bench.BeginPiece;
 import dev.flangewright.bench.Hours;
 import dev.flangewright.bench.LogStage;
 import dev.flangewright.people.Refused;
-import org.springframework.http.HttpStatus;
+import java.util.Map;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.ModelMap;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 
 /**
@@ -30,9 +31,10 @@ class PieceController {
   }
 
   @GetMapping("/pieces/{id}")
-  String show(@PathVariable long id, ModelMap model) {
+  String show(
+      @PathVariable long id, @RequestParam(defaultValue = "") String stage, ModelMap model) {
     model.addAttribute("form", EntryForm.EMPTY);
-    pages.fill(model, id);
+    pages.fill(model, id, stage);
     return "bench/piece";
   }
 
@@ -41,13 +43,18 @@ class PieceController {
     return "redirect:/pieces/" + begin.of(id).id();
   }
 
+  @PostMapping("/parts/{id}/pair")
+  String beginPair(@PathVariable long id) {
+    return "redirect:/pieces/" + begin.pairOf(id).get(0).id();
+  }
+
   @PostMapping("/pieces/{id}/stages/{code}/start")
   ModelAndView start(
       @PathVariable long id,
       @PathVariable String code,
       @ModelAttribute("form") EntryForm form,
       ModelMap model) {
-    return entered(id, model, () -> log.start(id, code, form.seen(), form.note()));
+    return entered(id, code, model, () -> log.start(id, code, form.seen(), form.note()));
   }
 
   @PostMapping("/pieces/{id}/stages/{code}/check")
@@ -56,41 +63,63 @@ class PieceController {
       @PathVariable String code,
       @ModelAttribute("form") EntryForm form,
       ModelMap model) {
-    return entered(id, model, () -> log.check(id, code, form.seen(), form.note()));
+    return entered(id, code, model, () -> log.check(id, code, form.seen(), form.note()));
   }
 
+  /** What was answered on the way stays, even if the stage cannot be finished yet. */
   @PostMapping("/pieces/{id}/stages/{code}/finish")
   ModelAndView finish(
       @PathVariable long id,
       @PathVariable String code,
       @ModelAttribute("form") EntryForm form,
+      @RequestParam Map<String, String> sent,
       ModelMap model) {
+    model.addAttribute("typed", sent);
     return entered(
-        id, model, () -> log.finish(id, code, Hours.read(form.hours()), form.seen(), form.note()));
+        id,
+        code,
+        model,
+        () -> {
+          Double hours = Hours.read(form.hours());
+          Long seen = AnswersSent.of(sent).logOn(log, id, code, form.seen());
+          log.finish(id, code, hours, seen, form.note());
+        });
+  }
+
+  @PostMapping("/pieces/{id}/stages/{code}/answers")
+  ModelAndView answer(
+      @PathVariable long id,
+      @PathVariable String code,
+      @ModelAttribute("form") EntryForm form,
+      @RequestParam Map<String, String> sent,
+      ModelMap model) {
+    model.addAttribute("typed", sent);
+    return entered(id, code, model, () -> AnswersSent.of(sent).logOn(log, id, code, form.seen()));
+  }
+
+  @PostMapping("/pieces/{id}/stages/{code}/checks/{check}/pass")
+  ModelAndView letPass(
+      @PathVariable long id,
+      @PathVariable String code,
+      @PathVariable String check,
+      @ModelAttribute("form") EntryForm form,
+      ModelMap model) {
+    return entered(id, code, model, () -> log.letPass(id, code, check, form.seen(), form.note()));
   }
 
   @PostMapping("/pieces/{id}/undo")
   ModelAndView undo(@PathVariable long id, @ModelAttribute("form") EntryForm form, ModelMap model) {
-    return entered(id, model, () -> log.undo(id, form.seen(), form.reason()));
+    return entered(id, "", model, () -> log.undo(id, form.seen(), form.reason()));
   }
 
-  private ModelAndView entered(long id, ModelMap model, Runnable entry) {
+  private ModelAndView entered(long id, String code, ModelMap model, Runnable entry) {
     try {
       entry.run();
       return new ModelAndView("redirect:/pieces/" + id);
     } catch (Refused refused) {
-      if (refused.kind() == Refused.Kind.UNKNOWN) {
-        throw refused;
-      }
-      pages.fill(model, id);
-      model.addAttribute("refused", refused.getMessage());
-      return new ModelAndView("bench/piece", model, status(refused));
+      RefusedPage.throwIfUnknown(refused);
+      pages.fill(model, id, code);
+      return RefusedPage.of("bench/piece", model, refused);
     }
-  }
-
-  private static HttpStatus status(Refused refused) {
-    return refused.kind() == Refused.Kind.CONFLICT
-        ? HttpStatus.CONFLICT
-        : HttpStatus.UNPROCESSABLE_CONTENT;
   }
 }

@@ -12,15 +12,15 @@ final class PieceHeading {
   private PieceHeading() {}
 
   static String of(Piece piece, Optional<PieceStage> current) {
-    return current.map(stage -> at(piece, stage)).orElseGet(() -> ended(piece));
+    return current.map(PieceHeading::at).orElseGet(() -> ended(piece));
   }
 
-  private static String at(Piece piece, PieceStage stage) {
+  private static String at(PieceStage stage) {
     if (stage.kind().byInspection()) {
       return "Next: inspect it";
     }
     String name = InWords.within(stage.name());
-    if (piece.held()) {
+    if (stage.isHeld()) {
       return "Held: " + name;
     }
     return (stage.isStarted() ? "Now: " : "Next: ") + name;

@@ -5,15 +5,19 @@ import dev.flangewright.bench.InWords;
 import dev.flangewright.bench.Piece;
 import dev.flangewright.bench.PieceStage;
 import dev.flangewright.bench.PieceState;
+import dev.flangewright.bench.Route;
 import dev.flangewright.bench.StageEntry;
 import dev.flangewright.people.SignedIn;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
-/** All that the page of a piece says. */
+/**
+ * All that the page of a piece says, apart from its time line.
+ *
+ * @param alsoOpen the other stages that may be worked on now
+ * @param routeId of the version that it began on; 0 if it began before routes had versions
+ */
 record PiecePage(
     long id,
     long version,
@@ -24,19 +28,23 @@ record PiecePage(
     String heading,
     String progress,
     ToDo now,
-    String stageCode,
-    String stageInWords,
-    String holdCheck,
-    String caution,
-    List<String> figures,
+    StageToDo stage,
+    List<OpenStage> alsoOpen,
     List<StageLine> stages,
-    List<LogLine> log,
+    long routeId,
+    String route,
     String undoable,
     boolean mayUndo) {
 
-  static PiecePage of(Piece piece, Instant now) {
-    Optional<PieceStage> current = current(piece);
+  /** A stage that may be worked on now. */
+  record OpenStage(String code, String name) {}
+
+  /**
+   * @param shown the stage that the page offers; empty once the piece is done
+   */
+  static PiecePage of(Piece piece, Optional<PieceStage> shown, StageToDo stage, Instant now) {
     Optional<StageEntry> undoable = piece.undoable();
+    Route route = piece.route();
     return new PiecePage(
         piece.id(),
         piece.version(),
@@ -44,42 +52,40 @@ record PiecePage(
         piece.part().partNumber(),
         piece.number(),
         piece.held() ? "HELD" : piece.state().name(),
-        PieceHeading.of(piece, current),
+        PieceHeading.of(piece, shown),
         progress(piece),
-        ToDo.on(piece, current),
-        current.map(PieceStage::code).orElse(""),
-        current.map(PieceStage::name).map(InWords::within).orElse(""),
-        current.map(PieceStage::holdCheck).orElse(""),
-        current.flatMap(stage -> StageAdvice.caution(stage.kind())).orElse(""),
-        current
-            .map(stage -> StageAdvice.figures(stage.kind(), piece.part().flanges()))
-            .orElse(List.of()),
-        piece.stages().stream()
-            .map(stage -> StageLine.of(stage, current.filter(stage::equals).isPresent(), now))
+        ToDo.on(piece, shown),
+        stage,
+        piece.open().stream()
+            .filter(open -> shown.filter(open::equals).isEmpty())
+            .map(open -> new OpenStage(open.code(), InWords.within(open.name())))
             .toList(),
-        log(piece, now),
-        undoable
-            .map(
-                entry ->
-                    "“%s”, %s by %s"
-                        .formatted(entry.stageName(), entry.action().word(), entry.who()))
-            .orElse(""),
-        undoable.filter(entry -> SignedIn.may(entry.takenBackWith())).isPresent());
+        piece.stages().stream()
+            .map(each -> StageLine.of(each, shown.filter(each::equals).isPresent(), now))
+            .toList(),
+        route == null ? 0 : route.id(),
+        route == null ? "" : route.label(),
+        undoable.map(PiecePage::undoable).orElse(""),
+        undoable.filter(entry -> entry.canBeTakenBackBy(SignedIn::may)).isPresent());
   }
 
-  private static Optional<PieceStage> current(Piece piece) {
-    return piece.state() == PieceState.IN_WORK ? piece.current() : Optional.empty();
+  /** The stage asked for, if it is open; otherwise the one to be looked at now. */
+  static Optional<PieceStage> shown(Piece piece, String wanted) {
+    if (piece.state() != PieceState.IN_WORK) {
+      return Optional.empty();
+    }
+    return piece.open().stream()
+        .filter(open -> open.code().equals(wanted))
+        .findFirst()
+        .or(piece::current);
+  }
+
+  private static String undoable(StageEntry entry) {
+    return "“%s”, %s by %s".formatted(entry.stageName(), entry.action().word(), entry.who());
   }
 
   private static String progress(Piece piece) {
     return "%d of %d stages done, %s logged"
         .formatted(piece.stagesDone(), piece.stagesTotal(), Hours.inWords(piece.hoursSpent()));
-  }
-
-  private static List<LogLine> log(Piece piece, Instant now) {
-    List<LogLine> newestFirst = new ArrayList<>();
-    piece.log().forEach(entry -> newestFirst.add(LogLine.of(entry, now)));
-    Collections.reverse(newestFirst);
-    return newestFirst;
   }
 }

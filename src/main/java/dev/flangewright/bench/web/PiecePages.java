@@ -2,10 +2,18 @@ package dev.flangewright.bench.web;
 
 import dev.flangewright.bench.Piece;
 import dev.flangewright.bench.PiecePanel;
+import dev.flangewright.bench.PieceStage;
 import dev.flangewright.bench.Pieces;
+import dev.flangewright.bench.StageClearance;
+import dev.flangewright.bench.TimeLine;
+import dev.flangewright.bench.TwinOf;
 import dev.flangewright.people.Refused;
 import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.ui.ModelMap;
@@ -15,24 +23,54 @@ import org.springframework.ui.ModelMap;
 class PiecePages {
 
   private final Pieces pieces;
+  private final StageClearance clearance;
+  private final TwinOf twins;
+  private final TimeLine timeLine;
   private final List<PiecePanel> panels;
   private final Clock clock;
 
-  PiecePages(Pieces pieces, List<PiecePanel> panels, Clock clock) {
+  PiecePages(
+      Pieces pieces,
+      StageClearance clearance,
+      TwinOf twins,
+      TimeLine timeLine,
+      List<PiecePanel> panels,
+      Clock clock) {
     this.pieces = pieces;
+    this.clearance = clearance;
+    this.twins = twins;
+    this.timeLine = timeLine;
     this.panels = panels;
     this.clock = clock;
   }
 
+  /**
+   * @param wanted the code of the stage to be offered, of several that are open; may be empty
+   */
   @Transactional(readOnly = true)
-  void fill(ModelMap model, long pieceId) {
+  void fill(ModelMap model, long pieceId, String wanted) {
     Piece piece =
         pieces.findWithPartById(pieceId).orElseThrow(() -> Refused.unknown("piece", pieceId));
-    PiecePage page = PiecePage.of(piece, clock.instant());
-    model.addAttribute("piece", page);
+    Optional<PieceStage> shown = PiecePage.shown(piece, wanted);
+    StageToDo stage = shown.map(one -> toDo(piece, one)).orElse(StageToDo.NONE);
+    model.addAttribute("piece", PiecePage.of(piece, shown, stage, clock.instant()));
+    model.addAttribute("twin", TwinLine.of(piece, twins.part(piece.part().id())).orElse(null));
+    model.addAttribute("timeLine", newestFirst(pieceId));
     model.addAttribute("build", piece.part().build());
     model.addAttribute("sheetLabel", piece.label());
     model.addAttribute("panels", panels.stream().map(PiecePanel::template).toList());
     panels.forEach(panel -> model.addAllAttributes(panel.model(pieceId)));
+  }
+
+  private StageToDo toDo(Piece piece, PieceStage stage) {
+    return StageToDo.of(stage, piece.part().flanges(), clearance.holds(stage));
+  }
+
+  private List<LogLine> newestFirst(long pieceId) {
+    Instant now = clock.instant();
+    List<LogLine> lines = new ArrayList<>();
+    timeLine.of(pieceId).forEach(event -> lines.add(LogLine.of(event, now)));
+    Collections.reverse(lines);
+    return lines;
   }
 }

@@ -25,9 +25,15 @@ final class StageAdvice {
           case DRILL, PIERCE ->
               "Eye protection; no gloves at the drill or router. Brush swarf off.";
           case EDGE -> "Eye protection; cut-resistant gloves until the edges are broken.";
-          case FORM, SET ->
+          case FORM_SHRINK, FORM_STRETCH, SET ->
               "Eye and ear protection; gloves for handling. The figures are shop estimates: the"
                   + " approved drawing and the metal decide.";
+          case HEAT_TREAT ->
+              "Face shield, apron and heat-resistant gloves at furnace and quench. Only dry parts go"
+                  + " into a salt bath: water in it throws molten salt. Temperatures and times are"
+                  + " those of the approved specification.";
+          case PROTECT ->
+              "Gloves and eye protection; fresh air or a mask as the data sheet of the product says.";
           case INSPECT, ACCEPT -> null;
         });
   }
@@ -36,7 +42,7 @@ final class StageAdvice {
   static List<String> figures(StageKind kind, List<Flange> flanges) {
     Stream<Optional<String>> sentences =
         switch (kind) {
-          case FORM, SET -> flanges.stream().map(StageAdvice::demand);
+          case FORM_SHRINK, FORM_STRETCH, SET -> flanges.stream().map(StageAdvice::demand);
           case EDGE -> flanges.stream().map(StageAdvice::edge);
           default -> Stream.empty();
         };

@@ -31,7 +31,7 @@ record StageLine(
     if (stage.isFinished()) {
       return "tick";
     }
-    return stage.isStarted() && stage.waitsForCheck() ? "bar" : "";
+    return stage.isHeld() ? "bar" : "";
   }
 
   private static String word(PieceStage stage, boolean current) {
@@ -39,7 +39,7 @@ record StageLine(
       return "done";
     }
     if (stage.isStarted()) {
-      return stage.waitsForCheck() ? "held" : "begun";
+      return stage.isHeld() ? "held" : "begun";
     }
     return current ? "next" : "to do";
   }

@@ -18,16 +18,16 @@ enum ToDo {
     if (piece.state() == PieceState.SCRAPPED) {
       return BEGIN_ANOTHER;
     }
-    return current.map(stage -> at(piece, stage)).orElse(NOTHING);
+    return current.map(ToDo::at).orElse(NOTHING);
   }
 
-  private static ToDo at(Piece piece, PieceStage stage) {
+  private static ToDo at(PieceStage stage) {
     if (stage.kind().byInspection()) {
       return INSPECT;
     }
-    if (piece.held()) {
-      return CHECK;
+    if (!stage.isStarted()) {
+      return START;
     }
-    return stage.isStarted() ? FINISH : START;
+    return stage.waitsForCheck() ? CHECK : FINISH;
   }
 }

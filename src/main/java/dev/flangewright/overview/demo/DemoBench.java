@@ -24,7 +24,8 @@ class DemoBench {
           StageKind.DRILL, 0.35,
           StageKind.PIERCE, 0.5,
           StageKind.EDGE, 0.8,
-          StageKind.FORM, 2.4,
+          StageKind.FORM_SHRINK, 2.4,
+          StageKind.FORM_STRETCH, 2.4,
           StageKind.TRIM, 0.4,
           StageKind.SET, 1.0);
 
@@ -32,7 +33,8 @@ class DemoBench {
       Map.of(
           StageKind.CUT, "Grain square to the long edge",
           StageKind.EDGE, "Draw-filed, then 600 paper lengthwise",
-          StageKind.FORM, "Ends first, then towards the middle",
+          StageKind.FORM_SHRINK, "Ends first, then towards the middle",
+          StageKind.FORM_STRETCH, "Ends first, then towards the middle",
           StageKind.SET, "Trued a little after it came off the block");
 
   private final Role hand;

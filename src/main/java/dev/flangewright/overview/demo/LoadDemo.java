@@ -1,8 +1,13 @@
 package dev.flangewright.overview.demo;
 
-import dev.flangewright.bench.RouteStages;
+import dev.flangewright.bench.PartNature;
+import dev.flangewright.bench.Route;
+import dev.flangewright.bench.RouteOf;
 import dev.flangewright.parts.Build;
+import dev.flangewright.parts.LayOutBlank;
 import dev.flangewright.parts.MakeBuild;
+import dev.flangewright.parts.Part;
+import dev.flangewright.parts.Parts;
 import dev.flangewright.parts.exchange.ImportRegister;
 import dev.flangewright.parts.exchange.Progress;
 import dev.flangewright.parts.exchange.RegisterFiles;
@@ -25,18 +30,24 @@ public class LoadDemo {
 
   private final MakeBuild makeBuild;
   private final ImportRegister importRegister;
-  private final RouteStages routes;
+  private final Parts parts;
+  private final LayOutBlank layOut;
+  private final RouteOf routes;
   private final TellHistory history;
   private final ShopClock clock;
 
   LoadDemo(
       MakeBuild makeBuild,
       ImportRegister importRegister,
-      RouteStages routes,
+      Parts parts,
+      LayOutBlank layOut,
+      RouteOf routes,
       TellHistory history,
       ShopClock clock) {
     this.makeBuild = makeBuild;
     this.importRegister = importRegister;
+    this.parts = parts;
+    this.layOut = layOut;
     this.routes = routes;
     this.history = history;
     this.clock = clock;
@@ -57,7 +68,10 @@ public class LoadDemo {
         new RegisterFiles(
             new ClassPathResource("demo/register.csv"), new ClassPathResource("demo/contours.csv"));
     importRegister.apply(id, files, Progress.UNSEEN);
-    List<Act> acts = DemoHistory.acts(routes.findByBuildIdOrderBySeq(id), clock.instant());
+    Part part = parts.findByBuildIdAndPartNumber(id, DemoLayout.PART).orElseThrow();
+    layOut.redraw(part.id(), part.version(), DemoLayout.ENTRY);
+    Route route = routes.usual(id, PartNature.TWO_FLANGES).orElseThrow();
+    List<Act> acts = DemoHistory.acts(route.stages(), clock.instant());
     history.of(id, acts);
     return id;
   }

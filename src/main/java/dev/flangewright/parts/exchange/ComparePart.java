@@ -72,7 +72,7 @@ final class ComparePart {
                 flange.name(),
                 PartFacts.FLANGE_FIELDS,
                 now.drawn(),
-                flange.drawn());
+                read.drawn(flange, now));
         sheet.row(false, changed || drawnAnew);
       }
     }
@@ -139,7 +139,8 @@ final class ComparePart {
     Flange now = now(part, name);
     FlangeInFile inFile = row == null ? null : row.flange(name).orElse(null);
     ContourInFile contour = entry.contours().get(name);
-    FlangeDrawing drawn = inFile != null ? inFile.drawn() : now != null ? now.drawn() : null;
+    FlangeDrawing drawn =
+        inFile != null ? read.drawn(inFile, now) : now != null ? now.drawn() : null;
     Sheet metal = metal(row, part);
     if (drawn == null || metal == null || contour != null && contour.bad()) {
       return;

@@ -21,7 +21,7 @@ record EdgeRow(
   /** One for every condition, from the best to the worst; none for an edge that never stretches. */
   static List<EdgeRow> of(FlangeFigures figures, MetalValues metal, EdgeCondition chosen) {
     double stretch =
-        figures.stations().stream().mapToDouble(StationFigures::edgeStrain).max().orElse(0);
+        figures.formed().stream().mapToDouble(StationFigures::edgeStrain).max().orElse(0);
     return stretch <= 0
         ? List.of()
         : Arrays.stream(EdgeCondition.values())

@@ -16,7 +16,9 @@ import org.jspecify.annotations.Nullable;
  * A flange on the part sheet.
  *
  * @param graph trusted SVG of the strain along its edge
+ * @param fit how well its contour agrees with the stations
  * @param plan how it is taken down
+ * @param cutouts what is cut out of it, in words
  * @param trim what trimming to the finished width first would do; null where it does nothing
  */
 record FlangeFiguresView(
@@ -25,8 +27,11 @@ record FlangeFiguresView(
     List<FigureRow> blank,
     List<FigureRow> demand,
     List<EdgeRow> edges,
+    FitView fit,
     PlanView plan,
     @Nullable TrimView trim,
+    List<String> cutouts,
+    List<BevelRow> bevels,
     List<StationRow> stations) {
 
   static FlangeFiguresView of(PartFigures part, PartFigures.OfFlange figured) {
@@ -41,9 +46,12 @@ record FlangeFiguresView(
             SplitLimit.strain(part.metalValues(), flange.edgeCondition()),
             flange.edgeCondition().label()),
         EdgeRow.of(working, part.metalValues(), flange.edgeCondition()),
+        FitView.of(part, figured),
         PlanView.of(part, figured),
         TrimView.of(part, figured),
-        working.stations().stream().map(StationRow::of).toList());
+        CutoutWords.of(flange.cutouts()),
+        BevelRow.of(working),
+        StationRow.of(working));
   }
 
   private static List<FigureRow> blank(FlangeFigures working) {
@@ -122,7 +130,7 @@ record FlangeFiguresView(
       int decimals,
       String unit) {
     List<@Nullable Double> values = new ArrayList<>();
-    figures.stations().forEach(station -> values.add(figure.apply(station)));
+    figures.formed().forEach(station -> values.add(figure.apply(station)));
     return Figure.range(values, decimals, unit);
   }
 }

@@ -2,9 +2,13 @@ package dev.flangewright.parts.web;
 
 import dev.flangewright.forming.EdgeCondition;
 import dev.flangewright.forming.FlangeKind;
+import dev.flangewright.forming.HoleKind;
+import dev.flangewright.parts.Flange;
 import dev.flangewright.parts.Frame;
 import dev.flangewright.parts.Frames;
 import dev.flangewright.parts.Hand;
+import dev.flangewright.parts.Part;
+import dev.flangewright.parts.YAxis;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -31,6 +35,12 @@ class PartChoices {
           EdgeCondition::name,
           edge -> String.format(Locale.ROOT, "%s (factor %.2f)", edge.label(), edge.factor()));
 
+  static final Map<String, String> HOLES =
+      of(Arrays.stream(HoleKind.values()), HoleKind::name, HoleKind::label);
+
+  static final Map<String, String> Y_AXES =
+      of(Arrays.stream(YAxis.values()), YAxis::name, YAxis::words);
+
   private final Frames frames;
 
   PartChoices(Frames frames) {
@@ -44,6 +54,11 @@ class PartChoices {
             .sorted(Comparator.comparingDouble(frame -> frame.positionMm().value())),
         Frame::code,
         frame -> frame.code() + ", at " + frame.positionMm() + " mm");
+  }
+
+  /** The flanges of a part, in the order of the drawing. */
+  static Map<String, String> flanges(Part part) {
+    return of(part.flanges().stream(), Flange::name, Flange::name);
   }
 
   private static <T> Map<String, String> of(

@@ -50,10 +50,8 @@ record PartForming(
         sheet.insideBendRadiusMm(),
         sheet.kFactor(),
         sheet.anisotropy(),
-        figures.flanges().stream().map(FlangeForming::of).toList(),
-        figures.development() == null
-            ? null
-            : BlankAnswer.of(figures.development(), figures.blankMassKg()),
+        figures.flanges().stream().map(one -> FlangeForming.of(figures, one)).toList(),
+        figures.development() == null ? null : BlankAnswer.of(figures, figures.development()),
         MetalAnswer.of(figures.metal()),
         figures.risk() == null ? null : RiskAnswer.of(figures.risk()),
         InJson.CAUTION);

@@ -1,11 +1,13 @@
 package dev.flangewright.people.web;
 
+import dev.flangewright.people.Clearance;
 import dev.flangewright.people.KeepAccounts;
 import dev.flangewright.people.Permission;
 import dev.flangewright.people.Refused;
 import dev.flangewright.people.Role;
 import dev.flangewright.people.SignedIn;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -34,6 +36,11 @@ class PeopleController {
     return Role.values();
   }
 
+  @ModelAttribute("clearances")
+  Clearance[] clearances() {
+    return Clearance.values();
+  }
+
   @GetMapping
   ModelAndView people() {
     return page(NewAccount.empty());
@@ -52,6 +59,16 @@ class PeopleController {
   @PostMapping("/{id}/role")
   ModelAndView changeRole(@PathVariable long id, @RequestParam Role role, RedirectAttributes said) {
     return tried(() -> accounts.changeRole(id, role), "The role is changed.", said);
+  }
+
+  /** No box ticked sends no parameter: cleared for nothing. */
+  @PostMapping("/{id}/clearances")
+  ModelAndView clear(
+      @PathVariable long id,
+      @RequestParam(required = false) @Nullable Set<Clearance> clearance,
+      RedirectAttributes said) {
+    Set<Clearance> now = Objects.requireNonNullElse(clearance, Set.of());
+    return tried(() -> accounts.clear(id, now), "The clearances are changed.", said);
   }
 
   @PostMapping("/{id}/password")

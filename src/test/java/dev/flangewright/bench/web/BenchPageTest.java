@@ -9,13 +9,10 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
-import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import dev.flangewright.bench.AWorkshop;
-import dev.flangewright.bench.KeepRoute;
 import dev.flangewright.bench.Piece;
-import dev.flangewright.bench.RouteStage;
 import dev.flangewright.parts.PartProgress;
 import dev.flangewright.people.Role;
 import dev.flangewright.testing.DatabaseTest;
@@ -35,7 +32,6 @@ class BenchPageTest {
   @Autowired ApplicationContext context;
   @Autowired MockMvc mvc;
   @Autowired PartProgress progress;
-  @Autowired KeepRoute route;
   @Autowired EntityManagerFactory database;
   AWorkshop workshop;
 
@@ -79,65 +75,6 @@ class BenchPageTest {
 
     assertThat(statementsOf(large, Role.LEAD)).isEqualTo(statementsOf(small, Role.LEAD));
     assertThat(statementsOfProgress(large)).isEqualTo(statementsOfProgress(small)).isEqualTo(1);
-  }
-
-  @Test
-  void the_lead_changes_the_route_and_pieces_begun_keep_theirs() throws Exception {
-    Piece before = workshop.begin(workshop.part("TW-F07-S1"));
-    String address = "/builds/" + workshop.buildId() + "/route";
-    String seal = route.of(workshop.buildId()).seal();
-
-    send(Role.MANAGER, address + "/stages", "name", "Anodise <b>", "kind", "SET", "seal", seal)
-        .andExpect(redirectedUrl(address));
-    mvc.perform(get(address).with(signedIn(Role.MANAGER)))
-        .andExpect(content().string(containsString("Anodise &lt;b&gt;")));
-    Piece after = workshop.begin(workshop.part("TW-F07-S2"));
-
-    assertThat(after.stagesTotal()).isEqualTo(before.stagesTotal() + 1);
-    assertThat(new Reading(context).first(before.part().id()).stages()).hasSize(10);
-    send(Role.MANAGER, address + "/stages", "name", "Paint", "kind", "SET", "seal", seal)
-        .andExpect(status().isConflict())
-        .andExpect(content().string(containsString("Somebody changed this route")))
-        .andExpect(content().string(containsString("value=\"Paint\"")));
-  }
-
-  @Test
-  void a_route_is_changed_by_nobody_who_only_works_on_it() throws Exception {
-    String address = "/builds/" + workshop.buildId() + "/route";
-    RouteStage first = route.of(workshop.buildId()).stages().get(0);
-    String seal = route.of(workshop.buildId()).seal();
-
-    mvc.perform(get(address).with(signedIn(Role.FITTER)))
-        .andExpect(status().isOk())
-        .andExpect(content().string(not(containsString("Add the stage"))));
-    send(Role.FITTER, address + "/stages/" + first.id() + "/remove", "seal", seal)
-        .andExpect(status().isForbidden());
-  }
-
-  @Test
-  void stages_are_moved_and_removed_but_not_the_inspection() throws Exception {
-    String address = "/builds/" + workshop.buildId() + "/route";
-    RouteStage inspect = stage("inspect");
-    change(address, stage("cutouts"), "earlier").andExpect(redirectedUrl(address));
-    change(address, stage("cutouts"), "remove").andExpect(redirectedUrl(address));
-    change(address, inspect, "remove").andExpect(status().isUnprocessableContent());
-
-    assertThat(route.of(workshop.buildId()).stages())
-        .extracting(RouteStage::code)
-        .startsWith("lay-out-and-cut", "tooling-holes", "edges")
-        .endsWith("inspect", "accepted");
-  }
-
-  private RouteStage stage(String code) {
-    return route.of(workshop.buildId()).stages().stream()
-        .filter(stage -> stage.code().equals(code))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private ResultActions change(String address, RouteStage stage, String step) throws Exception {
-    String seal = route.of(workshop.buildId()).seal();
-    return send(Role.LEAD, address + "/stages/" + stage.id() + "/" + step, "seal", seal);
   }
 
   private static void fill(AWorkshop workshop, int parts) {

@@ -2,6 +2,10 @@ package dev.flangewright.bench.web;
 
 import dev.flangewright.bench.Piece;
 import dev.flangewright.bench.Pieces;
+import dev.flangewright.bench.RouteStage;
+import dev.flangewright.bench.StageCheck;
+import jakarta.persistence.EntityManagerFactory;
+import java.util.List;
 import java.util.Objects;
 import org.hibernate.Hibernate;
 import org.springframework.context.ApplicationContext;
@@ -23,5 +27,19 @@ record Reading(ApplicationContext context) {
               piece.stages().forEach(Hibernate::initialize);
               return piece;
             }));
+  }
+
+  /** The checks that a route asks for at a stage. */
+  List<StageCheck> checks(RouteStage stage) {
+    return context
+        .getBean(EntityManagerFactory.class)
+        .callInTransaction(
+            entities ->
+                entities
+                    .createQuery(
+                        "select c from StageCheck c where c.stage = :stage order by c.seq",
+                        StageCheck.class)
+                    .setParameter("stage", stage)
+                    .getResultList());
   }
 }

@@ -66,6 +66,15 @@ class LoadDemoTest {
   }
 
   @Test
+  void the_laid_out_segment_has_holes_that_stand_well_and_load_one_way_only() {
+    PartFigures figured =
+        figures.of(parts.findByBuildIdAndPartNumber(build, DemoLayout.PART).orElseThrow());
+    assertThat(figured.development().holes()).hasSize(5);
+    assertThat(figured.development().bendLines()).as("broken by the cutout").hasSize(3);
+    assertThat(figured.holeFindings()).isEmpty();
+  }
+
+  @Test
   void most_sheets_go_round_and_two_are_beyond_their_metal() {
     Map<RiskLevel, Long> levels =
         parts.findAll().stream()

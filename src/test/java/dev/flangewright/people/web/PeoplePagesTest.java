@@ -1,5 +1,6 @@
 package dev.flangewright.people.web;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
@@ -10,11 +11,14 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import dev.flangewright.people.Clearance;
 import dev.flangewright.people.KeepAccounts;
 import dev.flangewright.people.Role;
 import dev.flangewright.people.SignedIn;
+import dev.flangewright.people.WhoIsCleared;
 import dev.flangewright.testing.DatabaseTest;
 import jakarta.servlet.http.Cookie;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.BeforeEach;
@@ -38,6 +42,7 @@ class PeoplePagesTest {
 
   @Autowired MockMvc mvc;
   @Autowired KeepAccounts accounts;
+  @Autowired WhoIsCleared who;
 
   private String fitter;
 
@@ -106,6 +111,38 @@ class PeoplePagesTest {
     send(post("/people/{id}/role", id(fitter)).param("role", "GUEST"), "lead", Role.LEAD)
         .andExpect(redirectedUrl("/people"));
     isOut(session);
+  }
+
+  @Test
+  void the_lead_clears_people_for_work_and_a_new_role_brings_its_own_clearances() throws Exception {
+    assertThat(cleared()).contains(Clearance.CUT, Clearance.HEAT_TREAT);
+    Cookie session = signIn(PASSWORD);
+
+    send(post("/people/{id}/clearances", id(fitter)).param("clearance", "CUT"), "lead", Role.LEAD)
+        .andExpect(redirectedUrl("/people"));
+
+    assertThat(cleared()).containsExactly(Clearance.CUT);
+    isOut(session);
+    assertThat(who.namesFor(Clearance.CUT)).contains(fitter);
+    assertThat(who.namesFor(Clearance.HEAT_TREAT)).doesNotContain(fitter);
+    send(post("/people/{id}/clearances", id(fitter)), "lead", Role.LEAD);
+    assertThat(cleared()).isEmpty();
+    send(post("/people/{id}/role", id(fitter)).param("role", "INSPECTOR"), "lead", Role.LEAD);
+    assertThat(cleared()).containsExactly(Clearance.INSPECT);
+    send(post("/people/{id}/clearances", id(fitter)), "somebody", Role.MANAGER)
+        .andExpect(status().isForbidden());
+  }
+
+  private Set<Clearance> cleared() {
+    AtomicReference<Set<Clearance>> found = new AtomicReference<>(Set.of());
+    SignedIn.as(
+        "lead",
+        Role.LEAD,
+        () ->
+            accounts.all().stream()
+                .filter(account -> account.username().equals(fitter))
+                .forEach(account -> found.set(account.clearances())));
+    return found.get();
   }
 
   @Test

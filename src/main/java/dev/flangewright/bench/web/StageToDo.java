@@ -1,0 +1,48 @@
+package dev.flangewright.bench.web;
+
+import dev.flangewright.bench.InWords;
+import dev.flangewright.bench.PieceStage;
+import dev.flangewright.parts.Flange;
+import java.util.List;
+
+/**
+ * The stage that the page of a piece offers.
+ *
+ * @param cleared whether the reader may work on it
+ * @param clearance what for, in words; empty if anybody may
+ * @param expected how long it should take, in words; empty if nobody knows
+ */
+record StageToDo(
+    String code,
+    String inWords,
+    String holdCheck,
+    String caution,
+    List<String> figures,
+    List<CheckLine> checks,
+    boolean cleared,
+    String clearance,
+    String expected) {
+
+  static final StageToDo NONE = new StageToDo("", "", "", "", List.of(), List.of(), true, "", "");
+
+  static StageToDo of(PieceStage stage, List<Flange> flanges, boolean cleared) {
+    String check = stage.holdCheck();
+    Integer minutes = stage.card().expectedMinutes();
+    var needed = stage.clearance();
+    return new StageToDo(
+        stage.code(),
+        InWords.within(stage.name()),
+        check == null ? "" : check,
+        StageAdvice.caution(stage.kind()).orElse(""),
+        StageAdvice.figures(stage.kind(), flanges),
+        stage.checks().stream().map(CheckLine::of).toList(),
+        cleared,
+        needed == null ? "" : needed.words(),
+        minutes == null ? "" : minutes + " min");
+  }
+
+  /** Something is still to be answered. */
+  public boolean asks() {
+    return checks.stream().anyMatch(CheckLine::open);
+  }
+}
