@@ -2,6 +2,7 @@ package dev.flangewright;
 
 import dev.flangewright.bench.StageRefusal;
 import dev.flangewright.forming.FormingException;
+import dev.flangewright.forming.SvgPathException;
 import dev.flangewright.parts.DrawingRefused;
 import dev.flangewright.parts.Fault;
 import dev.flangewright.parts.exchange.ImportRefused;
@@ -47,6 +48,7 @@ final class ProblemOf {
           new Rule<>(ImportRefused.class, ProblemOf::files),
           new Rule<>(Refused.class, ProblemOf::refused),
           new Rule<>(FormingException.class, ProblemOf::forming),
+          new Rule<>(SvgPathException.class, ProblemOf::path),
           new Rule<>(ConcurrencyFailureException.class, lost -> Problem.quicker()),
           new Rule<>(DataIntegrityViolationException.class, ProblemOf::integrity),
           new Rule<>(AccessDeniedException.class, no -> Problem.ofStatus(HttpStatus.FORBIDDEN)),
@@ -114,6 +116,12 @@ final class ProblemOf {
         .with("max", refusal.max())
         .with("station", refusal.station())
         .with("reason", refusal.reason().name());
+  }
+
+  private static Problem path(SvgPathException refusal) {
+    return unacceptable(String.valueOf(refusal.getMessage()))
+        .with("field", "path")
+        .with("position", refusal.position());
   }
 
   /** JSON has no number for what is not one. */

@@ -1,5 +1,5 @@
 /** Routes, stages, pieces, the stage log, hold points, and what to form next. */
-@ApplicationModule(allowedDependencies = {"parts", "people", "forming", "drawing"})
+@ApplicationModule(allowedDependencies = {"parts", "materials", "people", "forming", "drawing"})
 @NullMarked
 package dev.flangewright.bench;
 

@@ -71,10 +71,21 @@ public final class Graph {
 
   /** Marks a point with a ring, its lettering above or below it and inside the graph. */
   public void peak(Svg svg, double xValue, double yValue, boolean above, String words) {
+    ring(svg, xValue, yValue);
+    words(svg, xValue, at(xValue, yValue).y() + (above ? -12 : 26), words);
+  }
+
+  /** Marks a point with a ring. */
+  public void ring(Svg svg, double xValue, double yValue) {
     Spot spot = at(xValue, yValue);
     svg.draw("circle", "class", "d-peak", "cx", spot.x(), "cy", spot.y(), "r", 5);
-    double share = (spot.x() - PLOT.minX()) / PLOT.width();
+  }
+
+  /** Lettering over a value at a height on the paper, inside the graph. */
+  public void words(Svg svg, double xValue, double paperY, String words) {
+    double x = at(xValue, 0).x();
+    double share = (x - PLOT.minX()) / PLOT.width();
     Anchor anchor = share < 0.33 ? Anchor.START : share > 0.67 ? Anchor.END : Anchor.MIDDLE;
-    svg.label(new Spot(spot.x(), spot.y() + (above ? -12 : 26)), anchor, words);
+    svg.label(new Spot(x, paperY), anchor, words);
   }
 }

@@ -14,6 +14,13 @@ public final class Contour {
   private final Curvature curvature;
   private final RunSplit split;
 
+  private Contour(Contour line, List<Station> stations) {
+    this.stations = stations;
+    this.points = line.points;
+    this.curvature = line.curvature;
+    this.split = line.split;
+  }
+
   private Contour(List<Station> stations, Function<List<Point>, Curvature> curvature) {
     this.stations = stations;
     this.points = stations.stream().map(Station::point).toList();
@@ -45,6 +52,15 @@ public final class Contour {
   /** A contour whose arc length and curvature are known better than from its stations. */
   static Contour known(List<Station> stations, double[] arcs, double[] curvatures) {
     return new Contour(List.copyOf(stations), points -> new Curvature(points, arcs, curvatures));
+  }
+
+  /**
+   * The same line with a flange that is nowhere wider than that.
+   *
+   * @param widthMm to the outer mould line, above 0, up to 500
+   */
+  public Contour trimmedTo(double widthMm) {
+    return new Contour(this, stations.stream().map(s -> s.trimmedTo(widthMm)).toList());
   }
 
   public List<Station> stations() {

@@ -7,8 +7,8 @@ import java.util.List;
  * The demand of one stretch of a flange, by default 50 mm of mould line, for marking on the edge.
  *
  * <p>FM-ZONE: the edge to gather or gain (FM-SUM) of the zone alone, linear between stations, so
- * that the zones add up to the flange. Ruffle pitch and height by FM-PITCH at the zone's peak.
- * Derived.
+ * that the zones add up to the flange; what is cut out (FM-CUT) counts nothing. Ruffle pitch and
+ * height by FM-PITCH at the zone's peak. Derived.
  *
  * @param number from 1
  * @param fromMm along the mould line
@@ -37,50 +37,27 @@ public record DemandZone(
    */
   public static List<DemandZone> of(FlangeFigures figures, double lengthMm) {
     FormingInput.ZONE_LENGTH.check(lengthMm);
-    var along = new Along(figures.stations());
     var zones = new ArrayList<DemandZone>();
     double total = figures.contourLengthMm();
     int count = (int) Math.max(1, Math.ceil(total / lengthMm - 1e-9));
     for (int i = 0; i < count; i++) {
       double from = i * lengthMm;
-      zones.add(along.zone(i + 1, from, Math.min(total, from + lengthMm)));
+      zones.add(zone(figures, i + 1, from, Math.min(total, from + lengthMm)));
     }
     return List.copyOf(zones);
   }
 
-  /** The stations of a flange, read between each other. */
-  private record Along(List<StationFigures> stations) {
-
-    DemandZone zone(int number, double from, double to) {
-      double gather = 0;
-      double peak = 0;
-      double flat = 0;
-      for (int i = 1; i < stations.size(); i++) {
-        var a = stations.get(i - 1);
-        var b = stations.get(i);
-        double start = Math.max(from, a.arcMm());
-        double end = Math.min(to, b.arcMm());
-        if (end <= start) {
-          continue;
-        }
-        double atStart = (start - a.arcMm()) / (b.arcMm() - a.arcMm());
-        double atEnd = (end - a.arcMm()) / (b.arcMm() - a.arcMm());
-        double mean = mix(a.gatherDensity(), b.gatherDensity(), (atStart + atEnd) / 2);
-        gather += mean * (end - start);
-        for (double share : new double[] {atStart, atEnd}) {
-          double strain = mix(a.edgeStrain(), b.edgeStrain(), share);
-          if (Math.abs(strain) >= Math.abs(peak)) {
-            peak = strain;
-            flat = mix(a.flatWidthMm(), b.flatWidthMm(), share);
-          }
-        }
+  private static DemandZone zone(FlangeFigures figures, int number, double from, double to) {
+    double gather = 0;
+    var peak = new EdgePiece.Peak(0, 0);
+    for (var piece : figures.pieces()) {
+      if (piece.hasMetal()) {
+        gather += piece.integral(StationFigures::gatherDensity, from, to);
+        peak = peak.orLarger(piece.peak(from, to));
       }
-      double pitch = peak < 0 ? Ruffling.pitchMm(flat) : 0;
-      return new DemandZone(number, from, to, gather, peak, pitch, Ruffling.heightMm(peak, flat));
     }
-
-    private static double mix(double a, double b, double share) {
-      return a + share * (b - a);
-    }
+    double pitch = peak.strain() < 0 ? Ruffling.pitchMm(peak.flatMm()) : 0;
+    double height = Ruffling.heightMm(peak.strain(), peak.flatMm());
+    return new DemandZone(number, from, to, gather, peak.strain(), pitch, height);
   }
 }

@@ -8,17 +8,15 @@ package dev.flangewright.forming;
  * own trials.
  */
 public enum EdgeCondition {
-  POLISHED("polished lengthwise", 0.90),
-  DEBURRED("deburred both faces", 0.75),
-  FILED("filed, file marks left", 0.65),
-  SHEARED_WITH_BURR("sheared, burr left", 0.45);
+  POLISHED("polished lengthwise"),
+  DEBURRED("deburred both faces"),
+  FILED("filed, file marks left"),
+  SHEARED_WITH_BURR("sheared, burr left");
 
   private final String label;
-  private final double factor;
 
-  EdgeCondition(String label, double factor) {
+  EdgeCondition(String label) {
     this.label = label;
-    this.factor = factor;
   }
 
   /** What the bench calls this edge. */
@@ -26,8 +24,8 @@ public enum EdgeCondition {
     return label;
   }
 
-  /** η_edge, dimensionless, above 0 and at most 1; a shop default, no published source. */
+  /** The default η_edge, dimensionless; a shop default, no source. See {@link Practice}. */
   public double factor() {
-    return factor;
+    return ShopValue.of(this).byDefault();
   }
 }

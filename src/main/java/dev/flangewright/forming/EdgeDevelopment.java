@@ -67,7 +67,8 @@ record EdgeDevelopment(
 
   /**
    * The flat length at which the edge reaches the centre, mm: the limit that {@link #of} refuses
-   * at.
+   * at. On a concave side the blank gets there before the formed edge, which is longer; on a convex
+   * side only the formed edge can.
    *
    * @return null when the bend alone gets there, infinite when no width does
    */
@@ -79,9 +80,10 @@ record EdgeDevelopment(
       return null;
     }
     double slope = side * Math.cos(theta);
-    double formed = slope < 0 ? walk.endRadius / -slope : Double.POSITIVE_INFINITY;
-    double blank = side < 0 ? walk.flatFor(left, slope, m) : Double.POSITIVE_INFINITY;
-    return tangentRadius * Math.min(formed, blank);
+    if (side < 0) {
+      return tangentRadius * walk.flatFor(left, slope, m);
+    }
+    return slope < 0 ? tangentRadius * walk.endRadius / -slope : Double.POSITIVE_INFINITY;
   }
 
   /** The bend part of the way from the tangent line to the edge; lengths as fractions of Rb. */
@@ -102,12 +104,9 @@ record EdgeDevelopment(
       return length * Math.pow(endRadius, m) * mean;
     }
 
-    /** The flat length whose integral is the given one; infinite when none is long enough. */
+    /** The flat length whose integral is the given one. */
     double flatFor(double integral, double slope, double m) {
       double y = (1 + m) * integral * slope / Math.pow(endRadius, 1 + m);
-      if (y <= -1) {
-        return Double.POSITIVE_INFINITY;
-      }
       double stretchOfMean = y == 0 ? 1 : Math.expm1(Math.log1p(y) / (1 + m)) * (1 + m) / y;
       return integral / Math.pow(endRadius, m) * stretchOfMean;
     }

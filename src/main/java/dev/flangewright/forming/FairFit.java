@@ -1,6 +1,7 @@
 package dev.flangewright.forming;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -50,6 +51,19 @@ public record FairFit(
   public static FairFit of(List<Station> stations, double toleranceMm) {
     FormingInput.FIT_TOLERANCE.check(toleranceMm);
     return toleranceMm == 0 ? exact(stations) : fair(List.copyOf(stations), toleranceMm);
+  }
+
+  /** The station farthest off; the first where all are exact. */
+  public FitStation worst() {
+    return stations.stream()
+        .max(Comparator.comparingDouble(station -> Math.abs(station.deviationMm())))
+        .orElseThrow();
+  }
+
+  /** The share of the stations that lie within the tolerance, from 0 to 1. */
+  public double shareWithin() {
+    long within = stations.stream().filter(s -> Math.abs(s.deviationMm()) <= toleranceMm).count();
+    return (double) within / stations.size();
   }
 
   private static FairFit exact(List<Station> stations) {

@@ -1,5 +1,6 @@
 package dev.flangewright.forming;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -15,9 +16,12 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Summed by the trapezoid rule over the stations; exact on a circle with one angle and width.
  * Neglected: the small extra length of the tangent line where the setback changes along the
- * contour. Derived.
+ * contour. Derived. Cutouts by FM-CUT, {@link Cutout}: sums over the metal that is left, peaks over
+ * the stations that {@link #formed()} counts.
  *
- * @param stations one for every station of the contour, in its order
+ * @param stations one for every station of the contour, in its order; where a cutout takes the
+ *     flange away, as if it were there
+ * @param pieces the flange between its cutouts and under them, in order; one where nothing is cut
  * @param kind of the whole contour
  * @param contourLengthMm mould line
  * @param tangentLengthMm tangent line
@@ -35,6 +39,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record FlangeFigures(
     List<StationFigures> stations,
+    List<EdgePiece> pieces,
     FlangeKind kind,
     double contourLengthMm,
     double tangentLengthMm,
@@ -51,46 +56,119 @@ public record FlangeFigures(
     @Nullable Double blockRadiusMm) {
 
   /**
+   * The figures by the default shop values.
+   *
    * @throws FormingException naming the station, when a section cannot be made
    */
   public static FlangeFigures of(
       Contour contour, Sheet sheet, MetalValues metal, EdgeCondition edge) {
-    var flangeMetal = FlangeMetal.of(sheet, metal, edge);
-    var stations =
+    return of(contour, sheet, metal, edge, List.of());
+  }
+
+  /**
+   * The figures of a flange with cutouts, by the default shop values.
+   *
+   * @throws FormingException as {@link #of(Contour, Sheet, MetalValues, EdgeCondition, List,
+   *     Practice)}
+   */
+  public static FlangeFigures of(
+      Contour contour, Sheet sheet, MetalValues metal, EdgeCondition edge, List<Cutout> cutouts) {
+    return of(contour, sheet, metal, edge, cutouts, Practice.DEFAULT);
+  }
+
+  /**
+   * The figures of a flange with cutouts, by a workshop's own values.
+   *
+   * @throws FormingException naming the station, when a section cannot be made; or when the cutouts
+   *     overlap, reach beyond the contour, end in the bend or leave nothing
+   */
+  public static FlangeFigures of(
+      Contour contour,
+      Sheet sheet,
+      MetalValues metal,
+      EdgeCondition edge,
+      List<Cutout> cutouts,
+      Practice practice) {
+    var flangeMetal = FlangeMetal.of(sheet, metal, edge, practice);
+    var whole =
         IntStream.range(0, contour.stations().size())
             .mapToObj(i -> StationFigures.of(contour, i, flangeMetal))
             .toList();
-    var peak = peak(stations);
-    double takeOut = alongMouldLine(stations, s -> Math.max(0, s.gatherDensity()));
-    double putIn = alongMouldLine(stations, s -> Math.max(0, -s.gatherDensity()));
+    var pieces =
+        EdgePiece.of(
+            whole, cutouts, (i, atMostMm) -> StationFigures.of(contour, i, flangeMetal, atMostMm));
+    var stations = hardest(whole, pieces);
+    var formed = formed(stations, pieces);
+    var peak = peak(formed);
+    double takeOut = overMetal(pieces, s -> Math.max(0, s.gatherDensity()));
+    double putIn = overMetal(pieces, s -> Math.max(0, -s.gatherDensity()));
     return new FlangeFigures(
         stations,
+        pieces,
         contour.kind(),
         contour.lengthMm(),
-        alongMouldLine(stations, StationFigures::tangentPerMouldLine),
+        pieces.stream().mapToDouble(p -> p.integral(StationFigures::tangentPerMouldLine)).sum(),
         peak.edgeStrain(),
         peak.number(),
         takeOut - putIn,
         takeOut,
         putIn,
-        stations.stream().mapToDouble(StationFigures::edgeThicknessMm).min().getAsDouble(),
-        stations.stream().mapToDouble(StationFigures::ruffleRatio).max().getAsDouble(),
-        peakSplit(stations),
-        stations.stream().mapToInt(StationFigures::passes).max().getAsInt(),
+        formed.stream().mapToDouble(StationFigures::edgeThicknessMm).min().getAsDouble(),
+        formed.stream().mapToDouble(StationFigures::ruffleRatio).max().getAsDouble(),
+        peakSplit(formed),
+        formed.stream().mapToInt(StationFigures::passes).max().getAsInt(),
         BendRadiusCheck.of(sheet, metal),
         flangeMetal.blockRadiusMm());
   }
 
-  private static double alongMouldLine(
-      List<StationFigures> stations, ToDoubleFunction<StationFigures> density) {
-    double sum = 0;
-    for (int i = 1; i < stations.size(); i++) {
-      var before = stations.get(i - 1);
-      var here = stations.get(i);
-      double mean = (density.applyAsDouble(before) + density.applyAsDouble(here)) / 2;
-      sum += mean * (here.arcMm() - before.arcMm());
+  /** The stations that stand on metal, or just beyond an end of it and stand for that end. */
+  public List<StationFigures> formed() {
+    return formed(stations, pieces);
+  }
+
+  /** Whether a cutout takes the flange away at the i-th station, from 0, and on both sides. */
+  public boolean isCutAway(int i) {
+    return pieces.stream().noneMatch(piece -> piece.hasMetal() && piece.counts(i));
+  }
+
+  /** Length of the mould line along which a flange is left, mm. */
+  public double formedLengthMm() {
+    return overMetal(pieces, station -> 1);
+  }
+
+  private static double overMetal(
+      List<EdgePiece> pieces, ToDoubleFunction<StationFigures> density) {
+    return pieces.stream()
+        .filter(EdgePiece::hasMetal)
+        .mapToDouble(piece -> piece.integral(density))
+        .sum();
+  }
+
+  /** A station that two pieces count has the figures of the one that asks more of the edge. */
+  private static List<StationFigures> hardest(List<StationFigures> whole, List<EdgePiece> pieces) {
+    if (pieces.size() == 1) {
+      return pieces.get(0).stations();
     }
-    return sum;
+    return IntStream.range(0, whole.size())
+        .mapToObj(
+            i ->
+                pieces.stream()
+                    .filter(piece -> piece.hasMetal() && piece.counts(i))
+                    .map(piece -> piece.stations().get(i - piece.first()))
+                    .max(Comparator.comparingDouble(StationFigures::flangeWidthMm))
+                    .orElse(whole.get(i)))
+        .toList();
+  }
+
+  private static List<StationFigures> formed(
+      List<StationFigures> stations, List<EdgePiece> pieces) {
+    if (pieces.size() == 1) {
+      return stations;
+    }
+    return IntStream.range(0, stations.size())
+        .filter(i -> pieces.stream().anyMatch(piece -> piece.hasMetal() && piece.counts(i)))
+        .mapToObj(stations::get)
+        .toList();
   }
 
   /**

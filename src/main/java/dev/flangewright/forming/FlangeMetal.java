@@ -5,14 +5,22 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the stations of a flange have in common, worked out once for all of them.
  *
+ * @param practice the shop values to reckon with
  * @param splitLimitStrain ε_lim; null when unknown
  * @param blockRadiusMm radius of the block that allows for springback; null when unknown
  */
-record FlangeMetal(Sheet sheet, @Nullable Double splitLimitStrain, @Nullable Double blockRadiusMm) {
+record FlangeMetal(
+    Sheet sheet,
+    Practice practice,
+    @Nullable Double splitLimitStrain,
+    @Nullable Double blockRadiusMm) {
 
-  static FlangeMetal of(Sheet sheet, MetalValues metal, EdgeCondition edge) {
+  static FlangeMetal of(Sheet sheet, MetalValues metal, EdgeCondition edge, Practice practice) {
     return new FlangeMetal(
-        sheet, SplitLimit.strain(metal, edge), Springback.blockRadiusMm(sheet, metal));
+        sheet,
+        practice,
+        SplitLimit.strain(metal, edge, practice),
+        Springback.blockRadiusMm(sheet, metal));
   }
 
   /** FM-BLOCK, degrees; null when the block's radius is unknown. */

@@ -9,6 +9,7 @@ public final class FormingException extends RuntimeException {
   public enum Reason {
     NOT_FINITE(""),
     OUT_OF_RANGE(""),
+    NOT_WHOLE("it must be a whole number"),
     TOO_FEW_STATIONS(""),
     TOO_MANY_STATIONS(""),
     STATION_NUMBERS("station numbers must rise along the contour"),
@@ -19,6 +20,11 @@ public final class FormingException extends RuntimeException {
     CONTOUR_CROSSES_ITSELF("the contour crosses or touches itself here"),
     FLANGE_SHORTER_THAN_BEND("the flange would be shorter than its own bend"),
     FLANGE_WIDER_THAN_CONTOUR("the flange is wider than its contour allows"),
+    CUTOUTS_OVERLAP("cutouts of one flange must not overlap"),
+    CUT_ENDS_IN_BEND(
+        "the cutout would end in the bend; leave at least that much of the flange, or go through it"
+            + " and as far into the web"),
+    NOTHING_LEFT("the cutouts leave nothing of the flange"),
     KIND_NEEDS_STATIONS("a mixed flange needs its stations, a single section is one kind");
 
     private final String explanation;

@@ -27,12 +27,25 @@ public enum FormingInput {
   DENSITY("densityKgM3", Range.aboveUpTo(0, 25_000)),
   MIN_BEND_RADIUS("minBendRadiusMm", Range.fromTo(0, 500)),
   GRAIN_FACTOR("grainFactor", Range.aboveUpTo(0, 1)),
+  EDGE_FACTOR("edgeFactor", Range.aboveUpTo(0, 1)),
+  RUFFLE_MULTIPLE("ruffleMultiple", Range.aboveUpTo(0, 20)),
+  STRAIN_PER_PASS("strainPerPass", Range.fromTo(0.001, 0.2)),
+  SHARE_BEFORE_SOFTENING("shareBeforeSoftening", Range.aboveUpTo(0, 1)),
+  PASSES_ON_ONE_BLOCK("passesOnOneBlock", Range.fromTo(1, 50)),
+  UNIFORM_STRAIN("uniformStrain", Range.aboveUpTo(0, 1)),
+  MIN_BEND_RATIO("minBendRatio", Range.fromTo(0, 50)),
   WEB_DEPTH("webDepthMm", Range.aboveUpTo(0, 2_000)),
   OTHER_FLAT_WIDTH("otherFlatWidthMm", Range.fromTo(0, 500)),
   GAP("gapMm", Range.fromTo(0, 100)),
   SPAN("spanMm", Range.fromTo(5, 10_000)),
   EDGE_THICKNESS("edgeThicknessMm", Range.fromTo(0.05, 20)),
-  ZONE_LENGTH("zoneLengthMm", Range.fromTo(5, 1_000));
+  ZONE_LENGTH("zoneLengthMm", Range.fromTo(5, 1_000)),
+  CUT_FROM("cutFromMm", Range.fromTo(0, 100_000)),
+  CUT_TO("cutToMm", Range.aboveUpTo(0, 100_000)),
+  CUT_DEPTH("cutDepthMm", Range.aboveUpTo(0, 1_000)),
+  CUT_LEFT("cutLeftMm", Range.fromTo(-1_000, 500)),
+  HOLE_DIAMETER("holeDiameterMm", Range.aboveUpTo(0, 1_000)),
+  TRIM_ALLOWANCE("trimAllowanceMm", Range.fromTo(0, 100));
 
   private final String field;
   private final Range range;
@@ -76,7 +89,7 @@ public enum FormingInput {
   }
 
   /** As {@link #check}, where a missing value is allowed. */
-  void checkIfKnown(@Nullable Double value) {
+  public void checkIfKnown(@Nullable Double value) {
     if (value != null) {
       check(value);
     }

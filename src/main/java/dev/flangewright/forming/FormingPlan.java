@@ -12,8 +12,8 @@ import org.jspecify.annotations.Nullable;
  * <pre>
  * FM-PLAN  pass j of n stops at the angle θ_j with ε_demand(θ_j) = j/n·ε_demand(θ)
  *          soften before the pass in which the strain since the last softening would pass
- *          {@link #SHARE_BEFORE_SOFTENING}·ε_u
- *          two sets of blocks when n &gt; {@link #PASSES_ON_ONE_BLOCK}: the first to θ_1st with
+ *          {@link Practice#shareBeforeSoftening}·ε_u
+ *          two sets of blocks when n &gt; {@link Practice#passesOnOneBlock}: the first to θ_1st with
  *          ε_demand(θ_1st) = ε_demand(θ)/2
  * ε_demand by FM-DEV at the peak station, n by FM-PASS, ε_u uniform strain of the temper (natural)
  * </pre>
@@ -21,8 +21,8 @@ import org.jspecify.annotations.Nullable;
  * <p>ε_u is the strain-hardening exponent n of a metal that hardens by a power law (Considère's
  * criterion; Hosford and Caddell, Metal Forming, from memory). It is a tension limit; an edge that
  * shrinks hardens as much without necking, so the same mark tells when hammering stops paying. The
- * two shares are shop defaults, no source. Neglected: ageing of a quenched alloy while it is
- * worked, which can end the work earlier.
+ * two defaults, 0.8 and 4, are shop defaults, no source. Neglected: ageing of a quenched alloy
+ * while it is worked, which can end the work earlier.
  *
  * @param peakStation number of the station planned for
  * @param passes at least one
@@ -35,12 +35,6 @@ public record FormingPlan(
     @Nullable Double firstBlockAngleDeg,
     @Nullable Integer softenings) {
 
-  /** Part of the uniform strain to use up before softening: shop default, no source. */
-  public static final double SHARE_BEFORE_SOFTENING = 0.8;
-
-  /** Passes that one set of blocks serves: shop default, no source. */
-  public static final int PASSES_ON_ONE_BLOCK = 4;
-
   /**
    * One pass.
    *
@@ -52,11 +46,21 @@ public record FormingPlan(
   public record Pass(int number, double toAngleDeg, double strainSoFar, boolean softenFirst) {}
 
   /**
-   * Plans a flange.
+   * Plans a flange by the default shop values.
    *
    * @param uniformStrain ε_u, above 0; null when unknown
    */
   public static FormingPlan of(FlangeFigures figures, Sheet sheet, @Nullable Double uniformStrain) {
+    return of(figures, sheet, uniformStrain, Practice.DEFAULT);
+  }
+
+  /**
+   * Plans a flange by a workshop's values, which the figures must have been computed with.
+   *
+   * @param uniformStrain ε_u, above 0; null when unknown
+   */
+  public static FormingPlan of(
+      FlangeFigures figures, Sheet sheet, @Nullable Double uniformStrain, Practice practice) {
     var peak =
         figures.stations().stream()
             .filter(station -> station.number() == figures.peakStation())
@@ -71,7 +75,7 @@ public record FormingPlan(
       boolean soften =
           uniformStrain != null
               && sinceSoft > 0
-              && sinceSoft + step > SHARE_BEFORE_SOFTENING * uniformStrain;
+              && sinceSoft + step > practice.shareBeforeSoftening() * uniformStrain;
       softenings += soften ? 1 : 0;
       sinceSoft = soften ? step : sinceSoft + step;
       double share = (double) j / count;
@@ -80,15 +84,15 @@ public record FormingPlan(
     return new FormingPlan(
         peak.number(),
         List.copyOf(passes),
-        count > PASSES_ON_ONE_BLOCK ? angleAt(peak, sheet, 0.5) : null,
+        count > practice.passesOnOneBlock() ? angleAt(peak, sheet, 0.5) : null,
         uniformStrain == null ? null : softenings);
   }
 
   /** The angle at which the edge has had a share of its demand, degrees. */
   private static double angleAt(StationFigures station, Sheet sheet, double share) {
     double angle = station.bendAngleDeg();
-    if (station.edgeStrain() == 0 || share >= 1) {
-      return angle * Math.min(1, share);
+    if (share >= 1) {
+      return angle;
     }
     return new BracketingNthOrderBrentSolver(1e-9, 1e-6, 5)
         .solve(

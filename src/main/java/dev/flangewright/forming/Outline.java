@@ -5,8 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.Area;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.valid.IsValidOp;
 
 /** A closed polygon made of flange edges, with what can be said of it. */
@@ -32,26 +30,19 @@ record Outline(List<Point> corners, @Nullable Double areaMm2, @Nullable String p
           null,
           "One straight flange alone does not enclose a blank; add the other edges.");
     }
-    var ring = ring(corners);
-    var problem = problem(ring);
-    return new Outline(corners, problem == null ? Area.ofRing(ring) : null, problem);
+    var problem = problem(corners);
+    return new Outline(
+        corners, problem == null ? Area.ofRing(Shapes.ring(corners)) : null, problem);
   }
 
-  private static Coordinate[] ring(List<Point> corners) {
-    var ring = new ArrayList<Coordinate>();
-    corners.forEach(corner -> ring.add(new Coordinate(corner.xMm(), corner.yMm())));
-    ring.add(ring.get(0).copy());
-    return ring.toArray(Coordinate[]::new);
-  }
-
-  private static @Nullable String problem(Coordinate[] ring) {
-    var fault = new IsValidOp(new GeometryFactory().createPolygon(ring)).getValidationError();
+  private static @Nullable String problem(List<Point> corners) {
+    var fault = new IsValidOp(Shapes.polygon(corners)).getValidationError();
     if (fault != null) {
       var place = fault.getCoordinate();
       return "The developed outline crosses or touches itself near x %s mm, y %s mm."
           .formatted(Range.plain(place.x), Range.plain(place.y));
     }
-    return Area.ofRingSigned(ring) > 0
+    return Area.ofRingSigned(Shapes.ring(corners)) > 0
         ? "The developed outline runs clockwise, so the web would lie to the right of travel: check the"
             + " order of the stations, or add the part's other flanges."
         : null;

@@ -10,21 +10,21 @@ package dev.flangewright.forming;
  */
 public final class Passes {
 
-  /** Strain per pass over ε_cr: shop default, no source. */
-  public static final double DEFAULT_RUFFLE_MULTIPLE = 1.5;
-
-  /** Strain that any pass takes: shop default, no source. */
-  public static final double DEFAULT_STRAIN = 0.01;
-
   private Passes() {}
 
   /** The default strain per pass, a positive natural strain. */
   public static double strainPerPass(double edgeStrain, double thicknessMm, double flatWidthMm) {
+    return strainPerPass(edgeStrain, thicknessMm, flatWidthMm, Practice.DEFAULT);
+  }
+
+  /** The strain per pass of a workshop, a positive natural strain. */
+  public static double strainPerPass(
+      double edgeStrain, double thicknessMm, double flatWidthMm, Practice practice) {
     if (edgeStrain >= 0) {
-      return DEFAULT_STRAIN;
+      return practice.strainPerPass();
     }
     double critical = Ruffling.criticalStrain(thicknessMm, flatWidthMm);
-    return Math.max(DEFAULT_RUFFLE_MULTIPLE * critical, DEFAULT_STRAIN);
+    return Math.max(practice.ruffleMultiple() * critical, practice.strainPerPass());
   }
 
   /** Number of passes, at least 1: the turning itself. */

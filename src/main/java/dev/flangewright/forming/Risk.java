@@ -67,7 +67,7 @@ public record Risk(List<Mode> modes, RiskMode governing, double utilisation) {
   }
 
   private static double ruffle(FlangeFigures flange) {
-    return flange.stations().stream()
+    return flange.formed().stream()
             .filter(station -> station.kind() == FlangeKind.SHRINK)
             .mapToInt(StationFigures::passes)
             .max()

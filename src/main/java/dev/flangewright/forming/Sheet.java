@@ -1,5 +1,7 @@
 package dev.flangewright.forming;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * The sheet and how it is bent.
  *
@@ -27,6 +29,23 @@ public record Sheet(
     FormingInput.INSIDE_BEND_RADIUS.check(insideBendRadiusMm);
     FormingInput.K_FACTOR.check(kFactor);
     FormingInput.ANISOTROPY.check(anisotropy);
+  }
+
+  /**
+   * A sheet as a workshop reckons with it.
+   *
+   * @param anisotropy of the metal, R; null where only the shop's value is known
+   */
+  public static Sheet of(
+      double thicknessMm,
+      double insideBendRadiusMm,
+      @Nullable Double anisotropy,
+      Practice practice) {
+    return new Sheet(
+        thicknessMm,
+        insideBendRadiusMm,
+        practice.kFactor(),
+        anisotropy == null ? practice.anisotropy() : anisotropy);
   }
 
   /** A sheet with the default k and isotropic. */

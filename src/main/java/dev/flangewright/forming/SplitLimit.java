@@ -24,19 +24,17 @@ public final class SplitLimit {
 
   private SplitLimit() {}
 
-  /** ε_lim with the grain running well; null when the elongation is unknown. */
+  /** ε_lim by the default factors; null when the elongation is unknown. */
   public static @Nullable Double strain(MetalValues metal, EdgeCondition edge) {
-    return strain(metal, edge, 1);
+    return strain(metal, edge, Practice.DEFAULT);
   }
 
-  /**
-   * @param grainFactor η_grain, above 0 up to 1
-   * @return ε_lim; null when the elongation is unknown
-   */
-  public static @Nullable Double strain(MetalValues metal, EdgeCondition edge, double grainFactor) {
-    FormingInput.GRAIN_FACTOR.check(grainFactor);
+  /** ε_lim by a workshop's factors; null when the elongation is unknown. */
+  public static @Nullable Double strain(MetalValues metal, EdgeCondition edge, Practice practice) {
     var elongation = metal.elongationPercent();
-    return elongation == null ? null : edge.factor() * grainFactor * Math.log1p(elongation / 100);
+    return elongation == null
+        ? null
+        : practice.edgeFactor(edge) * practice.grainFactor() * Math.log1p(elongation / 100);
   }
 
   /** ε/ε_lim; 0 for an edge that does not stretch, null when the limit is unknown and needed. */

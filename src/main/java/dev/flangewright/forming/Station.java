@@ -27,6 +27,11 @@ public record Station(int number, double xMm, double yMm, double bendAngleDeg, d
     return new Station(number, point.xMm(), point.yMm(), bendAngleDeg, widthMm);
   }
 
+  /** The same station, no wider than that. */
+  Station trimmedTo(double width) {
+    return new Station(number, xMm, yMm, bendAngleDeg, Math.min(width, widthMm));
+  }
+
   Point point() {
     return new Point(xMm, yMm);
   }

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param radiusMm mould-line radius; infinite where straight
  * @param curvaturePerMm signed, positive where the edge shrinks
  * @param bendAngleDeg as given
- * @param flangeWidthMm as given
+ * @param flangeWidthMm as given, or what a cutout leaves of it
  * @param section the section through the flange here
  * @param flatWidthMm b = W − SB
  * @param ruffleRatio |ε|/ε_cr; 0 where the edge does not shrink
@@ -33,10 +33,16 @@ public record StationFigures(
     @Nullable Double blockAngleDeg) {
 
   static StationFigures of(Contour contour, int i, FlangeMetal metal) {
+    return of(contour, i, metal, Double.POSITIVE_INFINITY);
+  }
+
+  /** As {@link #of} where a cutout leaves at most so much of the flange's width. */
+  static StationFigures of(Contour contour, int i, FlangeMetal metal, double atMostMm) {
     var station = contour.stations().get(i);
     var sheet = metal.sheet();
-    var section = section(contour, i, sheet);
-    double flat = station.widthMm() - section.setbackMm();
+    double width = Math.min(station.widthMm(), atMostMm);
+    var section = section(contour, i, sheet, width);
+    double flat = width - section.setbackMm();
     double strain = section.edgeStrain();
     double thickness = sheet.thicknessMm();
     return new StationFigures(
@@ -45,20 +51,20 @@ public record StationFigures(
         contour.radiusMm(i),
         contour.curvaturePerMm(i),
         station.bendAngleDeg(),
-        station.widthMm(),
+        width,
         section,
         flat,
         Ruffling.ratio(strain, thickness, flat),
         SplitLimit.utilisation(strain, metal.splitLimitStrain()),
-        Passes.count(strain, Passes.strainPerPass(strain, thickness, flat)),
+        Passes.count(strain, Passes.strainPerPass(strain, thickness, flat, metal.practice())),
         metal.blockAngleDeg(station.bendAngleDeg()));
   }
 
-  private static FlangeSection section(Contour contour, int i, Sheet sheet) {
+  private static FlangeSection section(Contour contour, int i, Sheet sheet, double widthMm) {
     var station = contour.stations().get(i);
     try {
       return FlangeSection.of(
-          contour.kindAt(i), contour.radiusMm(i), sheet, station.widthMm(), station.bendAngleDeg());
+          contour.kindAt(i), contour.radiusMm(i), sheet, widthMm, station.bendAngleDeg());
     } catch (FormingException refusal) {
       throw refusal.at(station.number());
     }

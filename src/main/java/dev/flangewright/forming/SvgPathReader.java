@@ -48,7 +48,7 @@ final class SvgPathReader {
       throw new SvgPathException(position, "a path begins with M or m");
     }
     text.skipSpace();
-    start = point(command == 'm');
+    start = point(false);
     here = start;
     before = 'M';
     if (text.numberFollows()) {
@@ -57,7 +57,6 @@ final class SvgPathReader {
   }
 
   private void repeat(char command) {
-    text.skipSpace();
     if (Character.toUpperCase(command) == 'Z') {
       line(start);
       before = 'Z';

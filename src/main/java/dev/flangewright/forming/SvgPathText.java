@@ -37,7 +37,6 @@ final class SvgPathText {
   }
 
   char command() {
-    skipSpace();
     char command = next < text.length() ? text.charAt(next) : ' ';
     if ("MmLlHhVvCcSsQqTtAaZz".indexOf(command) < 0) {
       throw expected("a command letter");

@@ -34,13 +34,25 @@ public record TrimCurve(List<At> points) {
    * @throws FormingException when the finished width is shorter than the bend
    */
   public static TrimCurve of(Contour contour, Sheet sheet, double finishedWidthMm) {
+    var figures = FlangeFigures.of(contour, sheet, MetalValues.UNKNOWN, EdgeCondition.POLISHED);
+    return of(figures, sheet, finishedWidthMm);
+  }
+
+  /**
+   * The curve of a flange as figured at its working width, its cutouts left out.
+   *
+   * @param finishedWidthMm of the flange, above 0
+   * @throws FormingException when the finished width is shorter than the bend
+   */
+  public static TrimCurve of(FlangeFigures figures, Sheet sheet, double finishedWidthMm) {
     FormingInput.FLANGE_WIDTH.check(finishedWidthMm);
-    double working = contour.stations().stream().mapToDouble(Station::widthMm).max().orElseThrow();
+    double working =
+        figures.formed().stream().mapToDouble(StationFigures::flangeWidthMm).max().orElseThrow();
     var points = new ArrayList<At>();
     double from = Math.min(finishedWidthMm, working);
     for (int i = 0; i <= STEPS; i++) {
       double width = from + (working - from) * i / STEPS;
-      points.add(new At(width, peak(contour, sheet, width)));
+      points.add(new At(width, peak(figures.formed(), sheet, width)));
     }
     return new TrimCurve(List.copyOf(points));
   }
@@ -58,20 +70,20 @@ public record TrimCurve(List<At> points) {
     return Math.abs(working().peakEdgeStrain()) - Math.abs(finished().peakEdgeStrain());
   }
 
-  private static double peak(Contour contour, Sheet sheet, double widthMm) {
-    var strains = new ArrayList<Double>();
-    for (int i = 0; i < contour.stations().size(); i++) {
-      var station = contour.stations().get(i);
-      double width = Math.min(widthMm, station.widthMm());
-      try {
-        strains.add(
-            FlangeSection.of(
-                    contour.kindAt(i), contour.radiusMm(i), sheet, width, station.bendAngleDeg())
-                .edgeStrain());
-      } catch (FormingException refusal) {
-        throw refusal.at(station.number());
-      }
+  private static double peak(List<StationFigures> stations, Sheet sheet, double widthMm) {
+    return stations.stream()
+        .map(station -> strain(station, sheet, Math.min(widthMm, station.flangeWidthMm())))
+        .max(Comparator.comparingDouble(Math::abs))
+        .orElseThrow();
+  }
+
+  private static double strain(StationFigures station, Sheet sheet, double widthMm) {
+    try {
+      return FlangeSection.of(
+              station.kind(), station.radiusMm(), sheet, widthMm, station.bendAngleDeg())
+          .edgeStrain();
+    } catch (FormingException refusal) {
+      throw refusal.at(station.number());
     }
-    return strains.stream().max(Comparator.comparingDouble(Math::abs)).orElseThrow();
   }
 }

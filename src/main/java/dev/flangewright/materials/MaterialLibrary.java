@@ -9,7 +9,10 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 
-/** Looks values up in the shipped tables, which are read once: they change only by migration. */
+/**
+ * Looks values up: a build's own, and those of the shipped tables, which are read once because they
+ * change only by migration.
+ */
 @Service
 public class MaterialLibrary {
 
@@ -18,21 +21,34 @@ public class MaterialLibrary {
       Pattern.compile("(\\d{1,4}(?:\\.\\d{1,6})?)(?: (SWG|AWG|in|mm))?");
 
   private final JdbcClient jdbc;
-  private volatile @Nullable Tables tables;
+  private final OwnMetals own;
+  private volatile @Nullable ShippedTables tables;
 
-  MaterialLibrary(JdbcClient jdbc) {
+  MaterialLibrary(JdbcClient jdbc, OwnMetals own) {
     this.jdbc = jdbc;
+    this.own = own;
   }
 
-  /** All that is known of an alloy and temper at a thickness; never null, perhaps unknown. */
+  /** What the shipped tables know of an alloy and temper at a thickness; perhaps nothing. */
   public Metal metal(String alloy, String temper, double thicknessMm) {
-    return new MetalLookup(tables().materials(), tables().radii()).find(alloy, temper, thicknessMm);
+    return new MetalLookup(tables()).find(alloy, temper, thicknessMm);
   }
 
-  /** Every alloy and temper in the table, as {@code 2024 T3}. */
-  public List<String> names() {
-    return tables().materials().stream()
-        .map(row -> row.alloy() + " " + row.temper())
+  /** What a build knows of it: value by value its own certificates first, then the tables. */
+  public Metal metal(long buildId, String alloy, String temper, double thicknessMm) {
+    Metal shipped = metal(alloy, temper, thicknessMm);
+    return own.inForce(buildId).stream()
+        .filter(metal -> metal.isFor(alloy, temper, thicknessMm))
+        .findFirst()
+        .map(metal -> metal.over(shipped))
+        .orElse(shipped);
+  }
+
+  /** Every alloy and temper that a build can choose from, as {@code 2024 T3}. */
+  public List<String> names(long buildId) {
+    return Stream.concat(
+            own.inForce(buildId).stream().map(OwnMetal::name),
+            tables().materials().stream().map(row -> row.alloy() + " " + row.temper()))
         .distinct()
         .sorted()
         .toList();
@@ -56,6 +72,27 @@ public class MaterialLibrary {
   /** The rows of an alloy in the tables of bend radii; of all alloys if the name is empty. */
   public List<BendRadiusRow> bendRadii(String alloy) {
     return tables().radii().stream().filter(row -> isOf(alloy, row.alloy())).toList();
+  }
+
+  /** The computed hardening exponents of an alloy; of all alloys if the name is empty. */
+  public List<HardeningRow> hardening(String alloy) {
+    return tables().hardening().stream().filter(row -> isOf(alloy, row.alloy())).toList();
+  }
+
+  /** The heat treatments that name an alloy or a group it may be in; all if the name is empty. */
+  public List<HeatTreatment> heatTreatments(String alloy) {
+    return tables().heatTreatments().stream()
+        .filter(row -> alloy.isEmpty() || row.names(alloy) || row.isForAGroupWith(alloy))
+        .toList();
+  }
+
+  /** How long an alloy stays soft after the quench; empty if no row names it. */
+  public Optional<FormingWindow> formingWindow(String alloy) {
+    return FormingWindow.of(alloy, tables().heatTreatments());
+  }
+
+  public List<SheetTolerance> sheetTolerances() {
+    return tables().tolerances();
   }
 
   public List<Gauge> gauges() {
@@ -94,35 +131,12 @@ public class MaterialLibrary {
         .findFirst();
   }
 
-  private Tables tables() {
-    Tables read = tables;
+  private ShippedTables tables() {
+    ShippedTables read = tables;
     if (read == null) {
-      read = Tables.read(jdbc);
+      read = ShippedTables.read(jdbc);
       tables = read;
     }
     return read;
-  }
-
-  private record Tables(
-      List<MaterialRow> materials, List<BendRadiusRow> radii, List<Gauge> gauges) {
-
-    static Tables read(JdbcClient jdbc) {
-      return new Tables(
-          jdbc.sql(
-                  "select alloy, temper, form, thk_min_mm, thk_max_mm, density_kg_m3, young_gpa,"
-                      + " proof_typ_mpa, proof_min_mpa, uts_typ_mpa, uts_min_mpa,"
-                      + " elongation_min_pct, elongation_typ_pct, n_value, source, known_by, note"
-                      + " from material order by id")
-              .query(MaterialRow.class)
-              .list(),
-          jdbc.sql(
-                  "select alloy, temper, thk_mm, r_over_t_low, r_over_t_high, source, known_by"
-                      + " from bend_radius order by id")
-              .query(BendRadiusRow.class)
-              .list(),
-          jdbc.sql("select system, number, mm, source, known_by from gauge order by id")
-              .query(Gauge.class)
-              .list());
-    }
   }
 }

@@ -6,12 +6,14 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the library knows of an alloy and temper at one thickness. A value that no table gives is
- * null; nothing is guessed.
+ * What is known of an alloy and temper at one thickness. A value that neither a certificate of the
+ * build nor a table gives is null; nothing is guessed.
  *
  * @param elongationPct least elongation for the thickness, else the specified limit, else typical
  * @param proofMpa typical 0.2 % proof stress, else the least (the higher one springs back more)
- * @param uniformStrain natural; the strain-hardening exponent, unless its table sets it aside
+ * @param uniformStrain natural; the strain-hardening exponent: published, unless its table sets it
+ *     aside, else computed from the strengths
+ * @param anisotropy R, normal anisotropy; only certificates give it
  * @param minBendRadiusMm the largest of the tables' upper figures, interpolated in thickness
  */
 public record Metal(
@@ -24,9 +26,10 @@ public record Metal(
     @Nullable Sourced utsMpa,
     @Nullable Sourced elongationPct,
     @Nullable Sourced uniformStrain,
+    @Nullable Sourced anisotropy,
     @Nullable Sourced minBendRadiusMm) {
 
-  /** True if no table has this alloy and temper. */
+  /** True if no certificate and no table has this alloy and temper. */
   public boolean isUnknown() {
     return values().isEmpty();
   }
@@ -34,7 +37,14 @@ public record Metal(
   /** All values that are known. */
   public List<Sourced> values() {
     return Stream.of(
-            densityKgM3, youngMpa, proofMpa, utsMpa, elongationPct, uniformStrain, minBendRadiusMm)
+            densityKgM3,
+            youngMpa,
+            proofMpa,
+            utsMpa,
+            elongationPct,
+            uniformStrain,
+            anisotropy,
+            minBendRadiusMm)
         .filter(Objects::nonNull)
         .toList();
   }

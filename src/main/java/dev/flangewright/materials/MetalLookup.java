@@ -10,11 +10,11 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Chooses, out of several tables, the row that answers for an alloy, temper and thickness. */
-record MetalLookup(List<MaterialRow> materials, List<BendRadiusRow> radii) {
+record MetalLookup(ShippedTables tables) {
 
   Metal find(String alloy, String temper, double thicknessMm) {
     List<MaterialRow> rows =
-        materials.stream()
+        tables.materials().stream()
             .filter(row -> row.alloy().equalsIgnoreCase(alloy))
             .filter(row -> row.temper().equalsIgnoreCase(temper))
             .filter(row -> row.covers(thicknessMm))
@@ -29,8 +29,31 @@ record MetalLookup(List<MaterialRow> materials, List<BendRadiusRow> radii) {
         first(rows, List.of(MaterialRow::proofTypMpa, MaterialRow::proofMinMpa)),
         first(rows, List.of(MaterialRow::utsTypMpa, MaterialRow::utsMinMpa)),
         first(rows, List.of(MaterialRow::elongationMinPct, MaterialRow::elongationTypPct)),
-        first(rows, List.of(MaterialRow::uniformStrain)),
+        uniformStrain(rows, alloy, temper),
+        null,
         minBendRadius(alloy, temper, thicknessMm));
+  }
+
+  /** The published exponent, unless its row sets it aside; else the one computed from strengths. */
+  private @Nullable Sourced uniformStrain(List<MaterialRow> rows, String alloy, String temper) {
+    Sourced published = first(rows, List.of(MaterialRow::uniformStrain));
+    return published != null
+        ? published
+        : tables.hardening().stream()
+            .filter(row -> row.isOf(alloy, temper))
+            .findFirst()
+            .map(row -> computed(row, rows))
+            .orElse(null);
+  }
+
+  /** What is computed from recalled strengths is no better known than they are. */
+  private static Sourced computed(HardeningRow row, List<MaterialRow> rows) {
+    boolean recalled =
+        rows.stream()
+            .filter(metal -> Objects.equals(metal.utsTypMpa(), row.utsTypMpa()))
+            .anyMatch(metal -> metal.knownBy().startsWith("memory"));
+    String knownBy = recalled ? "memory of the strengths, " + row.knownBy() : row.knownBy();
+    return new Sourced(row.nValue(), row.source(), knownBy);
   }
 
   /** The first value in the order of the columns, then of the rows. */
@@ -50,7 +73,7 @@ record MetalLookup(List<MaterialRow> materials, List<BendRadiusRow> radii) {
   /** The upper figure of the most cautious table that reaches this thickness. */
   private @Nullable Sourced minBendRadius(String alloy, String temper, double thicknessMm) {
     Map<String, List<BendRadiusRow>> bySource =
-        radii.stream()
+        tables.radii().stream()
             .filter(row -> row.alloy().equalsIgnoreCase(alloy))
             .filter(row -> row.temper().equalsIgnoreCase(temper))
             .collect(

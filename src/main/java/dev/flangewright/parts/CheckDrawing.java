@@ -46,7 +46,9 @@ public class CheckDrawing {
             kind(written.flangeKind(), faults),
             faults.number(
                 "finished_width_mm", written.finishedWidthMm(), FormingInput.FLANGE_WIDTH),
-            faults.number("working_width_mm", written.workingWidthMm(), FormingInput.FLANGE_WIDTH));
+            faults.number("working_width_mm", written.workingWidthMm(), FormingInput.FLANGE_WIDTH),
+            faults.perhapsNumber(
+                "fit_tolerance_mm", written.fitToleranceMm(), FormingInput.FIT_TOLERANCE));
     if (faults.isEmpty() && drawn.workingWidthMm().value() < drawn.finishedWidthMm().value()) {
       faults.add(
           "working_width_mm",

@@ -1,12 +1,16 @@
 package dev.flangewright.parts;
 
 import dev.flangewright.forming.Contour;
+import dev.flangewright.forming.FairFit;
 import dev.flangewright.forming.FormingException;
 import dev.flangewright.forming.Station;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Turns written stations into a contour that can be calculated with. */
+/**
+ * Turns written stations into a contour that can be calculated with: through them where they are
+ * exact, else the fair curve that comes as near as the flange's tolerance asks.
+ */
 public final class ContourOf {
 
   private ContourOf() {}
@@ -14,35 +18,44 @@ public final class ContourOf {
   /**
    * At the working width: a station's own width where it has one, else the flange's.
    *
-   * @throws FormingException if the stations make no contour
+   * @throws FormingException if the stations make no contour, or no fair one within the tolerance
    */
   public static Contour atWorkingWidth(WrittenStations stations, FlangeDrawing drawn) {
-    return of(stations, drawn.workingWidthMm().value(), Double.POSITIVE_INFINITY);
+    return drawn.toleranceMm() == 0
+        ? Contour.of(read(stations, drawn))
+        : fit(stations, drawn).contour();
   }
 
   /**
    * Trimmed to the finished width: nowhere wider than that.
    *
-   * @throws FormingException if the stations make no contour
+   * @throws FormingException as {@link #atWorkingWidth}
    */
   public static Contour atFinishedWidth(WrittenStations stations, FlangeDrawing drawn) {
-    double finished = drawn.finishedWidthMm().value();
-    return of(stations, finished, finished);
+    return atWorkingWidth(stations, drawn).trimmedTo(drawn.finishedWidthMm().value());
   }
 
-  private static Contour of(WrittenStations stations, double flangeWidthMm, double atMostMm) {
-    List<Station> list =
-        stations.list().stream()
-            .map(
-                s ->
-                    new Station(
-                        s.number(),
-                        s.xMm().value(),
-                        s.yMm().value(),
-                        s.bendAngleDeg().value(),
-                        Math.min(atMostMm, width(s.widthMm(), flangeWidthMm))))
-            .toList();
-    return Contour.of(list);
+  /**
+   * The contour at the working width, and how well the stations agree with it.
+   *
+   * @throws FormingException as {@link #atWorkingWidth}
+   */
+  public static FairFit fit(WrittenStations stations, FlangeDrawing drawn) {
+    return LastFits.of(read(stations, drawn), drawn.toleranceMm());
+  }
+
+  private static List<Station> read(WrittenStations stations, FlangeDrawing drawn) {
+    double flangeWidthMm = drawn.workingWidthMm().value();
+    return stations.list().stream()
+        .map(
+            s ->
+                new Station(
+                    s.number(),
+                    s.xMm().value(),
+                    s.yMm().value(),
+                    s.bendAngleDeg().value(),
+                    width(s.widthMm(), flangeWidthMm)))
+        .toList();
   }
 
   private static double width(@Nullable Written own, double flangeWidthMm) {

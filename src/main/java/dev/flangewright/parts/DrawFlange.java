@@ -119,8 +119,10 @@ public class DrawFlange {
   }
 
   private static DrawingRefused cannotBeMade(FormingException refusal) {
+    boolean tolerance = refusal.reason() == FormingException.Reason.NO_FAIR_CURVE;
     Faults faults = new Faults();
-    faults.add("stations", "", String.valueOf(refusal.getMessage()));
+    faults.add(
+        tolerance ? "fit_tolerance_mm" : "stations", "", String.valueOf(refusal.getMessage()));
     return new DrawingRefused(faults.list());
   }
 }

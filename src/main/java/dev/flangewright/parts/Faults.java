@@ -4,6 +4,7 @@ import dev.flangewright.forming.FormingException;
 import dev.flangewright.forming.FormingInput;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads written fields one after another and keeps all that is wrong with them. What it hands back
@@ -73,6 +74,11 @@ public final class Faults {
       add(field, value, "it must be a plain decimal number with a point, as 12.5");
       return STAND_IN;
     }
+  }
+
+  /** As {@link #number}, where the field may be empty. */
+  public @Nullable Written perhapsNumber(String field, String value, FormingInput range) {
+    return value.isEmpty() ? null : number(field, value, range);
   }
 
   void within(String field, String value, double number, FormingInput range) {

@@ -1,15 +1,19 @@
 package dev.flangewright.parts;
 
 import dev.flangewright.forming.Contour;
+import dev.flangewright.forming.CutBlank;
 import dev.flangewright.forming.FlangeFigures;
 import dev.flangewright.forming.FormingException;
 import dev.flangewright.forming.FormingModel;
 import dev.flangewright.forming.MetalValues;
 import dev.flangewright.forming.PartDevelopment;
+import dev.flangewright.forming.Practice;
 import dev.flangewright.forming.Risk;
 import dev.flangewright.forming.Sheet;
+import dev.flangewright.materials.KeepShopValues;
 import dev.flangewright.materials.MaterialLibrary;
 import dev.flangewright.materials.Metal;
+import dev.flangewright.materials.ShopValues;
 import dev.flangewright.materials.Sourced;
 import dev.flangewright.materials.Thickness;
 import dev.flangewright.people.Refused;
@@ -22,9 +26,11 @@ import org.springframework.stereotype.Service;
 public class FigurePart {
 
   private final MaterialLibrary library;
+  private final KeepShopValues shop;
 
-  FigurePart(MaterialLibrary library) {
+  FigurePart(MaterialLibrary library, KeepShopValues shop) {
     this.library = library;
+    this.shop = shop;
   }
 
   /**
@@ -47,20 +53,22 @@ public class FigurePart {
         library
             .thickness(drawn.thickness())
             .orElseThrow(() -> Refused.unacceptable("thickness_mm cannot be read."));
+    ShopValues shopValues = shop.of(part.buildId());
+    Practice practice = shopValues.practice();
+    Metal metal = library.metal(part.buildId(), drawn.alloy(), drawn.temper(), thickness.mm());
     Sheet sheet =
-        new Sheet(
+        Sheet.of(
             thickness.mm(),
             drawn.insideBendRadiusMm().value(),
-            Sheet.DEFAULT_K_FACTOR,
-            Sheet.DEFAULT_ANISOTROPY);
-    Metal metal = library.metal(drawn.alloy(), drawn.temper(), thickness.mm());
+            value(metal.anisotropy()),
+            practice);
     MetalValues values = values(metal);
     List<PartFigures.OfFlange> flanges =
         part.flanges().stream()
             .filter(flange -> !flange.stations().isEmpty())
-            .map(flange -> ofFlange(flange, sheet, values))
+            .map(flange -> ofFlange(flange, sheet, values, practice))
             .toList();
-    return summed(part, thickness, sheet, metal, values, flanges);
+    return summed(part, thickness, sheet, metal, values, shopValues, flanges);
   }
 
   /** Computes and stores the extract; a part that cannot be figured keeps the reason instead. */
@@ -75,14 +83,15 @@ public class FigurePart {
   }
 
   private static PartFigures.OfFlange ofFlange(
-      FlangeToFigure flange, Sheet sheet, MetalValues values) {
+      FlangeToFigure flange, Sheet sheet, MetalValues values, Practice practice) {
     Contour working = ContourOf.atWorkingWidth(flange.stations(), flange.drawn());
     Contour finished = ContourOf.atFinishedWidth(flange.stations(), flange.drawn());
     return new PartFigures.OfFlange(
         flange,
         working,
-        FlangeFigures.of(working, sheet, values, flange.edgeCondition()),
-        FlangeFigures.of(finished, sheet, values, flange.edgeCondition()));
+        FlangeFigures.of(working, sheet, values, flange.edgeCondition(), flange.cutOut(), practice),
+        FlangeFigures.of(
+            finished, sheet, values, flange.edgeCondition(), flange.cutOut(), practice));
   }
 
   private static PartFigures summed(
@@ -91,19 +100,26 @@ public class FigurePart {
       Sheet sheet,
       Metal metal,
       MetalValues values,
+      ShopValues shopValues,
       List<PartFigures.OfFlange> flanges) {
     List<FlangeFigures> working = flanges.stream().map(PartFigures.OfFlange::working).toList();
     if (flanges.isEmpty()) {
-      return new PartFigures(part, thickness, sheet, metal, values, flanges, null, null, null);
+      return new PartFigures(
+          part, thickness, sheet, metal, values, shopValues, flanges, null, null, null);
     }
     PartDevelopment blank =
-        PartDevelopment.of(flanges.stream().map(PartFigures.OfFlange::contour).toList(), working);
+        PartDevelopment.of(
+            flanges.stream().map(PartFigures.OfFlange::contour).toList(),
+            working,
+            part.holes().list().stream().map(WrittenHole::hole).toList(),
+            part.trimAllowanceMm().value());
     return new PartFigures(
         part,
         thickness,
         sheet,
         metal,
         values,
+        shopValues,
         flanges,
         blank,
         blank.massKg(values.densityKgM3(), thickness.mm()),
@@ -117,18 +133,27 @@ public class FigurePart {
       part.summary().failed(FormingModel.VERSION, "No flange of this part has a contour yet.");
       return;
     }
+    CutBlank cut = blank.cut();
     part.summary()
         .blank(
             FormingModel.VERSION,
             blank.problem(),
-            blank.areaMm2(),
-            Math.max(blank.bounds().widthMm(), blank.bounds().heightMm()),
-            Math.min(blank.bounds().widthMm(), blank.bounds().heightMm()),
+            cut == null ? null : cut.areaMm2(),
+            cut == null ? longer(blank.bounds()) : cut.rectangle().lengthMm(),
+            cut == null ? shorter(blank.bounds()) : cut.rectangle().breadthMm(),
             figures.blankMassKg());
     part.summary().risk(risk.governing().name(), risk.level().name(), risk.utilisation());
     figures
         .flanges()
         .forEach(figured -> store(part.flange(figured.flange().name()).orElseThrow(), figured));
+  }
+
+  private static double longer(PartDevelopment.Bounds box) {
+    return Math.max(box.widthMm(), box.heightMm());
+  }
+
+  private static double shorter(PartDevelopment.Bounds box) {
+    return Math.min(box.widthMm(), box.heightMm());
   }
 
   private static void store(Flange flange, PartFigures.OfFlange figured) {

@@ -38,6 +38,7 @@ public class Flange {
 
   private Written finishedWidthMm;
   private Written workingWidthMm;
+  private @Nullable Written fitToleranceMm;
 
   @Enumerated(EnumType.STRING)
   @JdbcTypeCode(SqlTypes.VARCHAR)
@@ -46,6 +47,7 @@ public class Flange {
   private int registerOrder;
   private int contourOrder;
   private WrittenStations stations;
+  private WrittenCutouts cutouts = WrittenCutouts.NONE;
 
   @Embedded private FlangeSummary summary = new FlangeSummary();
 
@@ -69,10 +71,11 @@ public class Flange {
     this.kind = drawn.kind();
     this.finishedWidthMm = drawn.finishedWidthMm();
     this.workingWidthMm = drawn.workingWidthMm();
+    this.fitToleranceMm = drawn.fitToleranceMm();
   }
 
   public FlangeDrawing drawn() {
-    return new FlangeDrawing(kind, finishedWidthMm, workingWidthMm);
+    return new FlangeDrawing(kind, finishedWidthMm, workingWidthMm, fitToleranceMm);
   }
 
   /** Lays the contour down; {@code order} is its place in the contour file. */
@@ -83,6 +86,15 @@ public class Flange {
 
   public void edgeIs(EdgeCondition condition) {
     this.edgeCondition = condition;
+  }
+
+  /** What is cut out of it; in place of what was. */
+  public void isCutOut(WrittenCutouts newCutouts) {
+    this.cutouts = newCutouts;
+  }
+
+  public WrittenCutouts cutouts() {
+    return cutouts;
   }
 
   public FlangeSummary summary() {

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 /**
  * A flange as somebody wrote it, before it is checked.
  *
+ * @param fitToleranceMm 0 or empty where the stations are exact
  * @param edgeCondition the name of an {@link dev.flangewright.forming.EdgeCondition}
  * @param stations one station a line: {@code station, x, y, bend angle[, width]}; may be empty
  */
@@ -14,11 +15,12 @@ public record FlangeEntry(
     String flangeKind,
     String finishedWidthMm,
     String workingWidthMm,
+    String fitToleranceMm,
     String edgeCondition,
     String stations) {
 
   /** Nothing filled in yet. */
-  public static final FlangeEntry EMPTY = new FlangeEntry("", "", "", "", "POLISHED", "");
+  public static final FlangeEntry EMPTY = new FlangeEntry("", "", "", "", "0", "POLISHED", "");
 
   /** A field that was not sent at all counts as empty. */
   public FlangeEntry {
@@ -26,6 +28,7 @@ public record FlangeEntry(
     flangeKind = Objects.requireNonNullElse(flangeKind, "");
     finishedWidthMm = Objects.requireNonNullElse(finishedWidthMm, "");
     workingWidthMm = Objects.requireNonNullElse(workingWidthMm, "");
+    fitToleranceMm = Objects.requireNonNullElse(fitToleranceMm, "");
     edgeCondition = Objects.requireNonNullElse(edgeCondition, "");
     stations = Objects.requireNonNullElse(stations, "");
   }
@@ -40,7 +43,14 @@ public record FlangeEntry(
         drawn.kind().label(),
         drawn.finishedWidthMm().text(),
         drawn.workingWidthMm().text(),
+        drawn.toleranceText(),
         flange.edgeCondition().name(),
         lines);
+  }
+
+  /** The same entry with another contour. */
+  public FlangeEntry along(String lines) {
+    return new FlangeEntry(
+        flange, flangeKind, finishedWidthMm, workingWidthMm, fitToleranceMm, edgeCondition, lines);
   }
 }

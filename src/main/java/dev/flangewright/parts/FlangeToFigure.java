@@ -1,6 +1,8 @@
 package dev.flangewright.parts;
 
+import dev.flangewright.forming.Cutout;
 import dev.flangewright.forming.EdgeCondition;
+import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -15,7 +17,8 @@ public record FlangeToFigure(
     String name,
     FlangeDrawing drawn,
     EdgeCondition edgeCondition,
-    WrittenStations stations) {
+    WrittenStations stations,
+    WrittenCutouts cutouts) {
 
   /** A flange as it stands in the register. */
   public static FlangeToFigure of(Flange flange) {
@@ -24,12 +27,18 @@ public record FlangeToFigure(
         flange.name(),
         flange.drawn(),
         flange.edgeCondition(),
-        flange.stations());
+        flange.stations(),
+        flange.cutouts());
+  }
+
+  /** What is cut out of it, to calculate with. */
+  public List<Cutout> cutOut() {
+    return cutouts.list().stream().map(written -> written.cutout(drawn)).toList();
   }
 
   /** The same flange drawn, left or laid down otherwise. */
   FlangeToFigure supposing(FlangeDrawing other, EdgeCondition edge, WrittenStations line) {
-    return new FlangeToFigure(storedId, name, other, edge, line);
+    return new FlangeToFigure(storedId, name, other, edge, line, cutouts);
   }
 
   /** The identity; of a stored flange only. */

@@ -42,4 +42,20 @@ public record GaugeEntry(
     widthMm = Objects.requireNonNullElse(widthMm, "");
     reading = Objects.requireNonNullElse(reading, "");
   }
+
+  /** With the part's first edge and the straight-edge where nobody has chosen yet. */
+  public GaugeEntry on(Part part) {
+    String first = part.flanges().isEmpty() ? "" : part.flanges().get(0).name();
+    return new GaugeEntry(
+        flange.isEmpty() ? first : flange,
+        GaugeKind.named(gauge).name(),
+        station,
+        fromStation,
+        toStation,
+        gapAt,
+        webDepthMm,
+        otherFlange,
+        widthMm,
+        reading);
+  }
 }

@@ -52,6 +52,8 @@ public class Part {
   private String thickness;
   private Written insideBendRadiusMm;
   private String blockSet;
+  private Written trimAllowanceMm = new Written("0");
+  private WrittenHoles holes = WrittenHoles.NONE;
 
   @OneToMany(mappedBy = "part", cascade = CascadeType.ALL, orphanRemoval = true)
   @OrderBy("registerOrder")
@@ -96,6 +98,21 @@ public class Part {
         thickness,
         insideBendRadiusMm,
         blockSet);
+  }
+
+  /** What is left round the blank before forming, and the holes in the web. */
+  public void isLaidOut(Written allowanceMm, WrittenHoles newHoles) {
+    this.trimAllowanceMm = allowanceMm;
+    this.holes = newHoles;
+  }
+
+  /** Metal left outside the developed outline when the blank is cut, mm. */
+  public Written trimAllowanceMm() {
+    return trimAllowanceMm;
+  }
+
+  public WrittenHoles holes() {
+    return holes;
   }
 
   public Flange addFlange(String name, FlangeDrawing drawn, int registerOrder) {

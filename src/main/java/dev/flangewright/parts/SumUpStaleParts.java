@@ -1,6 +1,8 @@
 package dev.flangewright.parts;
 
 import dev.flangewright.forming.FormingModel;
+import dev.flangewright.materials.OwnMetalsChanged;
+import dev.flangewright.materials.ShopValuesChanged;
 import java.util.List;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -9,11 +11,14 @@ import org.springframework.context.event.EventListener;
 import org.springframework.core.task.TaskExecutor;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.event.TransactionalEventListener;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * After start-up, sums up again what an older forming model summed up, in the background: lists
- * would otherwise show figures that the part sheet no longer agrees with.
+ * Sums up again, in the background, what an older forming model summed up or what rests on values
+ * that the build has changed: lists would otherwise show figures that the part sheet no longer
+ * agrees with. The mark is stored with the change itself, so that none is forgotten if the program
+ * ends before the work is done.
  */
 @Component
 class SumUpStaleParts {
@@ -31,6 +36,21 @@ class SumUpStaleParts {
     this.figure = figure;
     this.transaction = transaction;
     this.executor = executor;
+  }
+
+  @EventListener
+  void on(OwnMetalsChanged changed) {
+    parts.figuresAreStale(changed.buildId(), changed.alloy(), changed.temper());
+  }
+
+  @EventListener
+  void on(ShopValuesChanged changed) {
+    parts.figuresAreStale(changed.buildId());
+  }
+
+  @TransactionalEventListener({OwnMetalsChanged.class, ShopValuesChanged.class})
+  void afterwards() {
+    inTheBackground();
   }
 
   @EventListener(ApplicationReadyEvent.class)

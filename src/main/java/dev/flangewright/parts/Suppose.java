@@ -84,6 +84,7 @@ public class Suppose {
         now.flangeKind(),
         written.finishedWidthMm(),
         written.workingWidthMm(),
+        now.fitToleranceMm(),
         now.edgeCondition(),
         now.stations());
   }

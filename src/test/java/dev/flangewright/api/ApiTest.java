@@ -3,6 +3,7 @@ package dev.flangewright.api;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.put;
 
 import dev.flangewright.people.KeepAccounts;
 import dev.flangewright.people.Role;
@@ -57,6 +58,14 @@ abstract class ApiTest {
         post("/api/v1" + address)
             .with(account("fitter"))
             .header("Idempotency-Key", key)
+            .contentType(MediaType.APPLICATION_JSON)
+            .content(body));
+  }
+
+  ResultActions replace(String who, String address, String body) throws Exception {
+    return mvc.perform(
+        put("/api/v1" + address)
+            .with(account(who))
             .contentType(MediaType.APPLICATION_JSON)
             .content(body));
   }

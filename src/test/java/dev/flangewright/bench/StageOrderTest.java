@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.springframework.test.util.ReflectionTestUtils.getField;
 
-import java.util.Objects;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /** Tooling holes, cutouts and edges may be done alongside each other; the rest in strict order. */
@@ -79,9 +79,7 @@ class StageOrderTest {
   }
 
   private Standing standing() {
-    return (Standing)
-        Objects.requireNonNull(
-            getField(piece, "standing"));
+    return (Standing) Objects.requireNonNull(getField(piece, "standing"));
   }
 
   private List<String> open() {

@@ -2,6 +2,7 @@ package dev.flangewright.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.flangewright.parts.Hand;
 import dev.flangewright.people.Refused;
 import dev.flangewright.people.Role;
 import dev.flangewright.people.SignedIn;
@@ -80,6 +81,27 @@ class TwoAtOnceTest {
             database.queryForObject(
                 "select count(*) from piece where part_id = ?", Long.class, part))
         .isEqualTo(1);
+  }
+
+  @Test
+  void of_two_who_begin_a_pair_one_from_each_hand_one_wins() throws Exception {
+    for (int round = 0; round < 5; round++) {
+      String segment = "P" + round;
+      long left = workshop.part("TW-F07-" + segment + "L", segment, Hand.LEFT);
+      long right = workshop.part("TW-F07-" + segment + "R", segment, Hand.RIGHT);
+
+      List<Refused> refused = together(() -> begin.pairOf(left), () -> begin.pairOf(right));
+
+      assertThat(refused).hasSize(1);
+      assertThat(refused.get(0)).hasMessageContaining("in work already");
+      assertThat(
+              database.queryForObject(
+                  "select count(*) from piece where part_id in (?, ?) and twin_id is not null",
+                  Long.class,
+                  left,
+                  right))
+          .isEqualTo(2);
+    }
   }
 
   private @Nullable Long entries(long pieceId) {

@@ -7,6 +7,7 @@ import static dev.flangewright.forming.FlangeKind.STRETCH;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -108,6 +109,19 @@ class ContourTest {
   }
 
   @Test
+  void a_contour_trimmed_is_the_same_line_with_a_narrower_flange() {
+    var points = Loft.circle(500, Loft.uneven(0.2, 1.4, 25));
+    var wide = Loft.through(points);
+    var trimmed = wide.trimmedTo(12);
+    assertThat(trimmed.stations()).extracting(Station::widthMm).containsOnly(12.0);
+    assertThat(trimmed.points()).isEqualTo(wide.points());
+    assertThat(trimmed.lengthMm()).isEqualTo(wide.lengthMm());
+    assertThat(trimmed.radiusMm(7)).isEqualTo(wide.radiusMm(7));
+    assertThat(trimmed.kind()).isEqualTo(wide.kind());
+    assertThat(wide.trimmedTo(40).stations()).isEqualTo(wide.stations());
+  }
+
+  @Test
   void stations_keep_the_numbers_of_the_file() {
     var contour =
         Contour.of(
@@ -117,5 +131,29 @@ class ContourTest {
                 new Station(35, 200, 12, 90, 22)));
     assertThat(contour.stations()).extracting(Station::number).containsExactly(10, 20, 35);
     assertThat(contour.runs().get(0).lastStation()).isEqualTo(35);
+  }
+
+  @Test
+  void slight_bows_either_way_at_the_start_are_one_straight_run() {
+    // 250²/(8·500 000) = 0.016 mm of sagitta to the left, as much to the right, then a real bend.
+    var points =
+        Loft.withCurvature(
+            Loft.even(0, 900, 46),
+            s -> s < 250 ? 1.0 / 500_000 : s < 500 ? -1.0 / 500_000 : -(s - 500) / 400 / 200);
+    var runs = Loft.through(points).runs();
+    assertThat(runs).extracting(ContourRun::kind).containsExactly(PLAIN, STRETCH);
+    assertThat(runs.get(0).firstStation()).isEqualTo(1);
+    // The bend grows to the last station, which is the tightest.
+    assertThat(runs.get(1).tightestRadiusMm()).isEqualTo(Loft.through(points).radiusMm(45));
+  }
+
+  @Test
+  void a_ring_closed_upon_itself_is_a_shrink_all_round() {
+    var ring = new ArrayList<>(Loft.circle(300, Loft.even(0, 2 * Math.PI, 73)));
+    ring.set(72, ring.get(0));
+    var contour = Loft.through(ring);
+    assertThat(contour.runs()).hasSize(1);
+    assertThat(contour.kind()).isEqualTo(SHRINK);
+    assertThat(contour.radiusMm(40)).isCloseTo(300, within(1e-3));
   }
 }

@@ -7,8 +7,10 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -34,6 +36,7 @@ class CornersTest {
     assertThat(corners.get(0).turnDeg()).isCloseTo(turn, within(1e-6));
   }
 
+  @Tag("trials")
   @ParameterizedTest
   @ValueSource(doubles = {-60, 30, 90})
   void a_corner_read_with_scatter_stays_a_corner_between_straight_runs(double turn) {
@@ -50,6 +53,7 @@ class CornersTest {
     }
   }
 
+  @Tag("trials")
   @Test
   void beside_a_corner_an_arc_keeps_its_radius() {
     // 400 mm of arc of 250 mm radius, then a straight run 40° to the right of its end.
@@ -68,6 +72,7 @@ class CornersTest {
     }
   }
 
+  @Tag("trials")
   @ParameterizedTest
   @EnumSource
   void a_fair_contour_has_no_corners_however_it_is_read(Shape shape) {
@@ -96,5 +101,99 @@ class CornersTest {
     var other = FairFit.of(Shape.read(Loft.mirrored(points)), 0).corners();
     // Seen in a mirror and travelled the other way: left stays left.
     assertThat(other.get(0).turnDeg()).isCloseTo(50, within(1e-6));
+  }
+
+  /**
+   * With half the tolerance as standard deviation σ, the direction of a parabola through three even
+   * readings h apart has at its end the standard error σ·√6.5/h, through four σ·√2.45/h (contrasts
+   * (−3, 4, −1)/2 and (−21, 13, 17, −9)/20, derived). The readings stand 15 mm apart.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    // Tolerance, turn, corner: 4·√2·(0.3·√6.5/15) = 16.5°; the reach of 36 mm holds two readings.
+    "0.6, 16.2, false",
+    "0.6, -16.2, false",
+    "0.6, 16.9, true",
+    "0.6, -16.9, true",
+    // 60 times 0.8 mm reach three readings: 4·√2·(0.4·√2.45/15) = 13.5°, below the 15°.
+    "0.8, 14.8, false",
+    "0.8, 15.2, true",
+    // Little tolerance, and two readings are looked at although the second is beyond 20 mm.
+    "0.01, 14.9, false",
+    "0.01, -15.1, true",
+    "0, 15.1, true",
+  })
+  void a_turn_is_a_corner_when_it_is_sharp_and_sure(double tolerance, double turn, boolean corner) {
+    assertThat(Corners.of(Shape.read(bent(turn)), tolerance)).hasSize(corner ? 1 : 0);
+  }
+
+  /** Three straight lines; stations 15 mm apart, turns at the 11th and a number of steps on. */
+  private static List<Point> twiceBent(int steps, double first, double second) {
+    var points = new ArrayList<Point>();
+    var here = new Point(0, 0);
+    double heading = 3;
+    for (int i = 0; i <= 20 + steps; i++) {
+      points.add(here);
+      heading += i == 10 ? Math.toRadians(first) : i == 10 + steps ? Math.toRadians(second) : 0;
+      here = here.toTheRight(heading + Math.PI / 2, 15);
+    }
+    return points;
+  }
+
+  @Test
+  void two_corners_are_told_in_the_order_of_travel() {
+    var corners = Corners.of(Shape.read(twiceBent(8, 40, -70)), 0.3);
+    assertThat(corners).extracting(Corner::stationNumber).containsExactly(11, 19);
+    assertThat(corners.get(0).turnDeg()).isCloseTo(40, within(1e-9));
+    assertThat(corners.get(1).turnDeg()).isCloseTo(-70, within(1e-9));
+  }
+
+  @Test
+  void of_two_corners_within_a_reach_the_sharper_counts() {
+    // 45 mm apart, a reach of 48 mm: one; a reach of 36 mm: two.
+    assertThat(Corners.of(Shape.read(twiceBent(3, 20, -70)), 0.8))
+        .extracting(Corner::stationNumber)
+        .containsExactly(14);
+    assertThat(Corners.of(Shape.read(twiceBent(3, 20, -70)), 0.6))
+        .extracting(Corner::stationNumber)
+        .containsExactly(11, 14);
+  }
+
+  @Test
+  void a_corner_next_to_an_end_is_not_looked_at() {
+    var points = bent(30);
+    assertThat(Corners.of(Shape.read(points.subList(18, 41)), 0))
+        .extracting(Corner::stationNumber)
+        .containsExactly(3);
+    assertThat(Corners.of(Shape.read(points.subList(19, 41)), 0)).isEmpty();
+    assertThat(Corners.of(Shape.read(points.subList(0, 23)), 0))
+        .extracting(Corner::stationNumber)
+        .containsExactly(21);
+    assertThat(Corners.of(Shape.read(points.subList(0, 22)), 0)).isEmpty();
+  }
+
+  @Test
+  void between_bends_the_turn_of_a_corner_is_that_of_the_tangents() {
+    // Two arcs of 300 mm radius, one to either side, that meet at 50°; 5 mm apart, so that the
+    // parabola runs over 20 mm: off by (20/300)³/6 or so, 0.003°.
+    var points = new ArrayList<Point>();
+    for (int i = 40; i >= 1; i--) {
+      double s = 5.0 * i / 300;
+      points.add(new Point(-300 * Math.sin(s), 300 * (1 - Math.cos(s))));
+    }
+    double turn = Math.toRadians(50);
+    for (int i = 0; i <= 40; i++) {
+      double s = 5.0 * i / 300;
+      double along = 300 * Math.sin(s);
+      double left = -300 * (1 - Math.cos(s));
+      points.add(
+          new Point(
+              along * Math.cos(turn) - left * Math.sin(turn),
+              along * Math.sin(turn) + left * Math.cos(turn)));
+    }
+    var corners = Corners.of(Shape.read(points), 0);
+    assertThat(corners).hasSize(1);
+    assertThat(corners.get(0).stationNumber()).isEqualTo(41);
+    assertThat(corners.get(0).turnDeg()).isCloseTo(50, within(0.05));
   }
 }

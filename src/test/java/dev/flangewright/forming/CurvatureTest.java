@@ -108,7 +108,7 @@ class CurvatureTest {
         // to may be one gap further on.
         boolean nearJump = Math.abs(at[i] - 200) < 76 || Math.abs(at[i] - 500) < 76;
         if (!nearJump) {
-          // The curve is integrated to 1e-6 mm, which is 1e-8/mm over an arm of 20 mm.
+          // The curve is integrated to 3e-6 mm, which is 3e-8/mm over an arm of 20 mm.
           assertThat(contour.curvaturePerMm(i))
               .isCloseTo(curvature.applyAsDouble(at[i]), within(2e-6));
         }

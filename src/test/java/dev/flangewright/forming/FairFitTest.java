@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -75,6 +76,7 @@ class FairFitTest {
     return Math.sqrt(DoubleStream.of(errors).map(e -> e * e).average().getAsDouble());
   }
 
+  @Tag("trials")
   @ParameterizedTest
   @EnumSource
   void peak_demand_from_forty_readings_within_three_tenths_is_right_to_ten_percent(Shape shape) {
@@ -86,6 +88,7 @@ class FairFitTest {
     assertThat(rms(errors)).isLessThan(0.10);
   }
 
+  @Tag("trials")
   @ParameterizedTest
   @EnumSource
   void peak_demand_from_readings_of_three_tenths_deviation_is_right_to_ten_percent(Shape shape) {
@@ -97,6 +100,7 @@ class FairFitTest {
     assertThat(rms(errors)).isLessThan(0.10);
   }
 
+  @Tag("trials")
   @ParameterizedTest
   @EnumSource
   void nine_in_ten_true_curvatures_lie_in_the_band(Shape shape) {
@@ -121,6 +125,7 @@ class FairFitTest {
     assertThat(band.high()).isGreaterThan(strain(1.0 / 500)).isNegative();
   }
 
+  @Tag("trials")
   @ParameterizedTest
   @ValueSource(ints = {8, 12, 40, 150, 400})
   void any_number_of_readings_keeps_the_rule_of_the_tolerance(int count) {
@@ -176,6 +181,7 @@ class FairFitTest {
     }
   }
 
+  @Tag("trials")
   @Test
   void a_straight_edge_read_with_scatter_is_straight() {
     for (int seed = 0; seed < SEEDS; seed++) {
@@ -186,6 +192,7 @@ class FairFitTest {
     }
   }
 
+  @Tag("trials")
   @Test
   void a_reverse_curve_keeps_its_straight_run_straight_and_both_its_bends() {
     DoubleUnaryOperator curvature = s -> s < 250 ? 1.0 / 300 : s < 550 ? 0 : -1.0 / 400;
@@ -218,6 +225,7 @@ class FairFitTest {
     assertThat(straight).isGreaterThan(SEEDS / 2);
   }
 
+  @Tag("trials")
   @Test
   void the_other_hand_has_the_same_fit_station_for_station() {
     for (var shape : Shape.values()) {
@@ -308,6 +316,7 @@ class FairFitTest {
     assertThat(FairFit.of(four, 0.5).contour().radiusMm(1)).isBetween(100.0, 250.0);
   }
 
+  @Tag("trials")
   @Test
   void whatever_is_read_the_fit_is_finite_or_refused() {
     var random = new Random(23);

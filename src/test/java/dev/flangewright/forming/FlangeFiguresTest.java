@@ -145,4 +145,15 @@ class FlangeFiguresTest {
     }
     assertThat(flange.peakStation()).isEqualTo(3);
   }
+
+  @Test
+  void a_station_shows_the_handbooks_setback_and_bend_allowance() {
+    // FAA-H-8083-31, ch. 4: (0.01743 R + 0.0078 T) a degree, here with π/180 for 0.01743.
+    var station = figures(List.of(new Point(0, 0), new Point(400, 0))).stations().get(0);
+    assertThat(station.bendAllowanceMm())
+        .isCloseTo(90 * (Math.PI / 180 * 3 + 0.0078 * 1), within(1e-12));
+    assertThat(station.setbackMm()).isCloseTo(4, within(1e-12));
+    assertThat(station.blankBeyondMouldLineMm())
+        .isCloseTo(station.bendAllowanceMm() + 20 - 2 * 4, within(1e-12));
+  }
 }

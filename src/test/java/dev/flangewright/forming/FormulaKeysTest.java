@@ -41,6 +41,13 @@ class FormulaKeysTest {
     assertThat(keysIn(Files.readString(METHOD))).isEqualTo(keys());
   }
 
+  @Test
+  void every_formula_has_a_title_of_its_own() {
+    assertThat(Arrays.stream(Formula.values()).map(Formula::title))
+        .doesNotHaveDuplicates()
+        .allSatisfy(title -> assertThat(title).matches("[A-Z][a-z' ]{4,}.*"));
+  }
+
   private static Set<String> keys() {
     return Arrays.stream(Formula.values())
         .map(Formula::key)

@@ -2,10 +2,12 @@ package dev.flangewright.forming;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.function.DoubleUnaryOperator;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,6 +47,7 @@ class GaugeTest {
     var gauge = new BowGauge(depth, t, b, angle, b2, angle2);
     assertThat(gauge.gapMm(strain, 300)).isCloseTo(gap, withinPercentage(1e-6));
     assertThat(gauge.of(gap, 300).strain()).isCloseTo(strain, withinPercentage(1e-6));
+    assertThat(gauge.of(gap, 300).millimetres()).isCloseTo(strain * 300, withinPercentage(1e-6));
   }
 
   @ParameterizedTest
@@ -79,6 +82,8 @@ class GaugeTest {
   @Test
   void a_thickened_edge_has_shrunk() {
     assertThat(EdgeGauge.strainOfThickness(1.0260, SHEET)).isCloseTo(Math.log(0.95), within(1e-4));
+    assertThat(EdgeGauge.strainOfThickness(2.0520, Sheet.of(2, 3)))
+        .isCloseTo(Math.log(0.95), within(1e-4));
   }
 
   @Test
@@ -120,5 +125,63 @@ class GaugeTest {
     var points = Loft.circle(400, Loft.even(0, 1, 21));
     return FlangeFigures.of(
         Loft.through(points), SHEET, MetalValues.UNKNOWN, EdgeCondition.DEBURRED);
+  }
+
+  @Test
+  void every_gauge_refuses_a_reading_out_of_its_range_by_name() {
+    var station = flange().stations().get(5);
+    var bow = new BowGauge(80, 1, 16, 90, 0, 0);
+    var template = new TemplateGauge(80, 1, 16, 0);
+    refuses("spanMm", () -> bow.of(1, 4));
+    refuses("spanMm", () -> bow.gapMm(0.01, 4));
+    refuses("gapMm", () -> template.of(101, 300));
+    refuses("spanMm", () -> template.of(1, 4));
+    refuses("edgeThicknessMm", () -> EdgeGauge.strainOfThickness(0.04, SHEET));
+    refuses("spanMm", () -> EdgeGauge.restByThickness(station, SHEET, 1, 4));
+    refuses("spanMm", () -> EdgeGauge.restByAngle(station, SHEET, 45, 4));
+    refuses("bendAngleDeg", () -> EdgeGauge.restByAngle(station, SHEET, 165, 50));
+    refuses("webDepthMm", () -> new BowGauge(0, 1, 16, 90, 0, 0));
+    refuses("thicknessMm", () -> new BowGauge(80, 0, 16, 90, 0, 0));
+    refuses("flangeWidthMm", () -> new BowGauge(80, 1, 0, 90, 0, 0));
+    refuses("bendAngleDeg", () -> new BowGauge(80, 1, 16, 0, 0, 0));
+    refuses("otherFlatWidthMm", () -> new BowGauge(80, 1, 16, 90, -1, 0));
+    refuses("bendAngleDeg", () -> new BowGauge(80, 1, 16, 90, 12, 0));
+    refuses("webDepthMm", () -> new TemplateGauge(0, 1, 16, 0));
+    refuses("thicknessMm", () -> new TemplateGauge(80, 0, 16, 0));
+    refuses("flangeWidthMm", () -> new TemplateGauge(80, 1, 0, 0));
+    refuses("otherFlatWidthMm", () -> new TemplateGauge(80, 1, 16, -1));
+  }
+
+  private static void refuses(String field, ThrowingCallable reading) {
+    var refusal = catchThrowableOfType(FormingException.class, reading);
+    assertThat(refusal).as(field).isNotNull();
+    assertThat(refusal.field()).isEqualTo(field);
+  }
+
+  @Test
+  void what_is_left_by_the_angle_is_the_strain_between_the_two_angles() {
+    var station = flange().stations().get(5);
+    double whole = FlangeSection.of(FlangeKind.SHRINK, 400, SHEET, 20, 90).edgeStrain();
+    double now = FlangeSection.of(FlangeKind.SHRINK, 400, SHEET, 20, 50).edgeStrain();
+    var rest = EdgeGauge.restByAngle(station, SHEET, 50, 80);
+    assertThat(rest.strain()).isCloseTo(now - whole, withinPercentage(1e-4));
+    assertThat(rest.millimetres()).isCloseTo(80 * (now - whole), withinPercentage(1e-4));
+    assertThat(rest.lowerBound()).isTrue();
+    assertThat(EdgeGauge.restByThickness(station, SHEET, 1, 80).lowerBound()).isFalse();
+  }
+
+  @Test
+  void a_stretched_edge_that_is_not_thin_enough_yet_has_the_difference_left() {
+    var points = Loft.reversed(Loft.circle(400, Loft.even(0, 1, 21)));
+    var station =
+        FlangeFigures.of(Loft.through(points), SHEET, MetalValues.UNKNOWN, EdgeCondition.DEBURRED)
+            .stations()
+            .get(5);
+    // R = 1: half of the strain goes into the thickness, by volume constancy.
+    double done = station.edgeStrain() / 4;
+    double thickness = Math.exp(-done / 2);
+    assertThat(EdgeGauge.restByThickness(station, SHEET, thickness, 50).strain())
+        .isCloseTo(station.edgeStrain() * 3 / 4, withinPercentage(1e-9));
+    assertThat(EdgeGauge.restByThickness(station, SHEET, 0.8, 50).strain()).isZero();
   }
 }

@@ -3,6 +3,8 @@ package dev.flangewright.forming;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Ruffling, splitting, springback, bend radius and passes where no published number stands. */
@@ -68,7 +70,9 @@ class LimitsOfTheMetalTest {
       assertThat(limit).isGreaterThan(last).isLessThan(Math.log(1.18));
       last = limit;
     }
-    assertThat(SplitLimit.strain(METAL, EdgeCondition.POLISHED, 0.8))
+    assertThat(
+            SplitLimit.strain(
+                METAL, EdgeCondition.POLISHED, new Practice(Map.of(ShopValue.GRAIN_FACTOR, 0.8))))
         .isCloseTo(0.8 * last, within(1e-15));
   }
 
@@ -84,7 +88,8 @@ class LimitsOfTheMetalTest {
     double block = Springback.blockRadiusMm(SHEET, METAL);
     assertThat(block).isLessThan(5);
     assertThat(Springback.partRadiusMm(block, 1, 290, 73_100)).isCloseTo(5, within(1e-8));
-    double angle = FlangeMetal.of(SHEET, METAL, EdgeCondition.DEBURRED).blockAngleDeg(90);
+    double angle =
+        FlangeMetal.of(SHEET, METAL, EdgeCondition.DEBURRED, Practice.DEFAULT).blockAngleDeg(90);
     assertThat(angle).isGreaterThan(90);
     // The middle surface is as long on the block as in the part.
     assertThat(angle * (block + 0.5)).isCloseTo(90 * 5.5, within(1e-9));
@@ -134,5 +139,55 @@ class LimitsOfTheMetalTest {
     assertThat(Passes.strainPerPass(-0.1, 1, 4)).isCloseTo(0.058601, within(1e-6));
     assertThat(Passes.strainPerPass(-0.1, 1, 30)).isEqualTo(0.01);
     assertThat(Passes.strainPerPass(0.1, 1, 4)).isEqualTo(0.01);
+  }
+
+  @Test
+  void the_block_of_a_thicker_sheet_springs_back_to_the_part_as_well() {
+    for (double thickness : new double[] {0.4, 1.6, 4}) {
+      double block = Springback.blockRadiusMm(8, thickness, 290, 73_100);
+      // Ri/Rf = 4x³ − 3x + 1 by hand.
+      double x = block * 290 / (73_100 * thickness);
+      assertThat(block / 8).isCloseTo(4 * x * x * x - 3 * x + 1, within(1e-9));
+    }
+    assertThat(Springback.ratio(-1)).isEqualTo(1);
+    assertThat(Springback.ratio(7)).isZero();
+    assertThat(Springback.partRadiusMm(0, 1, 290, 73_100)).isZero();
+  }
+
+  @Test
+  void half_a_pass_more_counts_as_a_pass_and_a_ruffle_is_taken_once_and_a_half() {
+    // b = 12 mm at 1 mm: ε_cr = 0.0043408 by hand (above), so that 1.5 times it is below 1 %;
+    // b = 7 mm: 0.57·9.8696/9/49 = 0.012757.
+    assertThat(Passes.strainPerPass(-0.1, 1, 12)).isEqualTo(0.01);
+    assertThat(Passes.strainPerPass(-0.1, 1, 7)).isCloseTo(1.5 * 0.0127568, within(1e-6));
+    assertThat(Passes.strainPerPass(0, 1, 7)).isEqualTo(0.01);
+    assertThat(Ruffling.ratio(-0.0086816, 1, 12)).isCloseTo(2, within(1e-4));
+  }
+
+  @Test
+  void every_word_of_the_bench_is_said_and_no_two_are_the_same() {
+    var words = new ArrayList<String>();
+    for (var edge : EdgeCondition.values()) {
+      words.add(edge.label());
+    }
+    for (var kind : FlangeKind.values()) {
+      words.add(kind.label());
+    }
+    for (var mode : RiskMode.values()) {
+      words.add(mode.label());
+    }
+    for (var level : RiskLevel.values()) {
+      words.add(level.label());
+    }
+    assertThat(words).doesNotHaveDuplicates().allMatch(word -> word.matches("[a-z ,]{3,}"));
+  }
+
+  @Test
+  void what_just_meets_a_limit_is_within_it() {
+    assertThat(BendRadiusCheck.of(Sheet.of(1, 4), METAL).isWideEnough()).isTrue();
+    double setback = StraightBend.setbackMm(SHEET, 90);
+    assertThat(StraightBend.of(SHEET, setback, 90).flatMm()).isZero();
+    // A straight edge does not split, whatever is known of the metal.
+    assertThat(SplitLimit.utilisation(0, null)).isZero();
   }
 }

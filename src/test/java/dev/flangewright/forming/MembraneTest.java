@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * and blank stand against a membrane in equilibrium, with the meridian stress that FM-DEV leaves
  * out.
  */
+@Tag("trials")
 class MembraneTest {
 
   private static final double N = 0.2;

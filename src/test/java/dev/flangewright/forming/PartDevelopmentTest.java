@@ -123,4 +123,18 @@ class PartDevelopmentTest {
     assertThat(other.outline()).hasSameSizeAs(corners);
     assertThat(other.bounds().maxXMm()).isCloseTo(-one.bounds().minXMm(), within(1e-6));
   }
+
+  @Test
+  void three_stations_of_a_circle_are_a_triangle_of_its_blank_radius() {
+    var part = develop(Loft.through(Loft.circle(600, new double[] {-0.5, 0, 0.5})));
+    double r = FlangeSection.of(FlangeKind.SHRINK, 600, SHEET, 20, 90).blankEdgeRadiusMm();
+    assertThat(part.outline()).hasSize(3);
+    assertThat(part.problem()).isNull();
+    // Two triangles of 0.5 rad at the centre less one of 1 rad.
+    double area = r * r * (Math.sin(0.5) - Math.sin(1) / 2);
+    assertThat(part.areaMm2()).isCloseTo(area, withinPercentage(1e-6));
+    assertThat(part.bounds().widthMm()).isCloseTo(r * (1 - Math.cos(0.5)), within(1e-6));
+    assertThat(part.bounds().heightMm()).isCloseTo(2 * r * Math.sin(0.5), within(1e-6));
+    assertThat(part.massKg(2700.0, 2)).isCloseTo(2700 * 2 * area * 1e-9, withinPercentage(1e-6));
+  }
 }

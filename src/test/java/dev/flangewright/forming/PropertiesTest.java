@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.lang.reflect.RecordComponent;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What must hold for any section; the seed is fixed, so a failure comes back. */
@@ -172,6 +173,7 @@ class PropertiesTest {
             });
   }
 
+  @Tag("trials")
   @Test
   void anything_within_the_ranges_gives_finite_numbers_or_a_refusal() throws Exception {
     var random = new Random(7);

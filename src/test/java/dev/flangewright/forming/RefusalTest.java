@@ -4,10 +4,12 @@ import static dev.flangewright.forming.FlangeKind.SHRINK;
 import static dev.flangewright.forming.FlangeKind.STRETCH;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.flangewright.forming.FormingException.Reason;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -189,5 +191,95 @@ class RefusalTest {
 
   private static Station station(int number, double x, double y) {
     return new Station(number, x, y, 90, 20);
+  }
+
+  @Test
+  void a_bound_that_is_named_may_be_reached_and_one_to_stay_above_or_below_may_not() {
+    for (var input : FormingInput.values()) {
+      boolean low = !input.rangeText().contains("above");
+      boolean high = !input.rangeText().contains("below");
+      assertThat(reaches(input, input.min())).as(input.rangeText()).isEqualTo(low);
+      assertThat(reaches(input, input.max())).as(input.rangeText()).isEqualTo(high);
+    }
+    assertThat(FormingInput.BEND_ANGLE.rangeText()).isEqualTo("above 0 and below 165");
+    assertThat(FormingInput.FLANGE_WIDTH.rangeText()).isEqualTo("above 0 and at most 500");
+    assertThat(FormingInput.THICKNESS.rangeText()).isEqualTo("from 0.1 to 10");
+  }
+
+  private static boolean reaches(FormingInput input, double value) {
+    try {
+      return input.check(value) == value;
+    } catch (FormingException refusal) {
+      return false;
+    }
+  }
+
+  @Test
+  void every_value_of_a_metal_and_a_sheet_is_checked_by_its_name() {
+    var fields = new ArrayList<String>();
+    for (int i = 0; i < 6; i++) {
+      var values = new Double[6];
+      values[i] = -1.0;
+      fields.add(
+          refusal(
+                  () ->
+                      new MetalValues(
+                          values[0], values[1], values[2], values[3], values[4], values[5]))
+              .field());
+    }
+    fields.add(refusal(() -> new Sheet(1, -1, 0.5, 1)).field());
+    fields.add(refusal(() -> new Sheet(1, 1, 2, 1)).field());
+    fields.add(refusal(() -> new Sheet(1, 1, 0.5, 9)).field());
+    fields.add(refusal(() -> station(1, 2e5, 0)).field());
+    fields.add(refusal(() -> station(1, 0, 2e5)).field());
+    fields.add(refusal(() -> new Station(1, 0, 0, 90, 501)).field());
+    fields.add(refusal(() -> new Practice(Map.of(ShopValue.GRAIN_FACTOR, 2.0))).field());
+    assertThat(fields)
+        .containsExactly(
+            "elongationPercent",
+            "proofMpa",
+            "utsMpa",
+            "youngMpa",
+            "densityKgM3",
+            "minBendRadiusMm",
+            "insideBendRadiusMm",
+            "kFactor",
+            "anisotropy",
+            "xMm",
+            "yMm",
+            "widthMm",
+            "grainFactor");
+  }
+
+  @Test
+  void an_edge_that_just_reaches_the_centre_is_refused_and_one_short_of_it_is_not() {
+    // A sharp right angle without flow: the blank of a concave flange as wide as the radius.
+    assertThat(EdgeDevelopment.of(-1, 100, 0, Math.PI / 2, 100, 0)).isNull();
+    assertThat(EdgeDevelopment.of(-1, 100, 0, Math.PI / 2, 99.99, 0)).isNotNull();
+    assertThat(EdgeDevelopment.flatLimit(-1, 100, 0, Math.PI / 2, 0)).isCloseTo(100, within(1e-9));
+    // With flow r0^(1+m) = R^(1+m) − (1+m)·R^m·h (FL-05 of the check values): h = R/(1 + m).
+    assertThat(EdgeDevelopment.flatLimit(-1, 100, 0, Math.PI / 2, 0.5))
+        .isCloseTo(100 / 1.5, within(1e-9));
+    // Folded flat back over the web of a convex contour, a sharp flange as wide as the radius.
+    assertThat(EdgeDevelopment.of(+1, 100, 0, Math.PI, 100, 0.5)).isNull();
+    assertThat(EdgeDevelopment.flatLimit(+1, 100, 0, Math.PI, 0.5)).isCloseTo(100, within(1e-9));
+    assertThat(EdgeDevelopment.flatLimit(+1, 100, 0, Math.PI / 3, 0.5)).isInfinite();
+    // At 120° the edge comes in by half of its flat, from 100 + 10·sin 120° on.
+    assertThat(EdgeDevelopment.flatLimit(+1, 100, 10, Math.toRadians(120), 0.5))
+        .isCloseTo(2 * (100 + 5 * Math.sqrt(3)), within(1e-9));
+  }
+
+  @Test
+  void a_bend_that_passes_the_centre_by_itself_has_no_width_that_would_do() {
+    // Neutral radius as large as the tangent line's: at 90° the bend ends in the centre; beyond
+    // it the bend comes back, 12·sin 150° = 6 mm from the tangent line, but has been there.
+    assertThat(EdgeDevelopment.of(-1, 10, 10, Math.PI / 2, 0, 0.5)).isNull();
+    assertThat(EdgeDevelopment.flatLimit(-1, 10, 10, Math.PI / 2, 0.5)).isNull();
+    assertThat(EdgeDevelopment.of(-1, 10, 12, Math.toRadians(150), 0, 0.5)).isNull();
+    assertThat(EdgeDevelopment.flatLimit(-1, 10, 12, Math.toRadians(150), 0.5)).isNull();
+    var refusal = refusal(() -> FlangeSection.of(STRETCH, 5, Sheet.of(1, 30), 50, 60));
+    assertThat(refusal.field()).isEqualTo("contourRadiusMm");
+    assertThat(refusal.min()).isNull();
+    assertThat(refusal.max()).isNull();
   }
 }

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import java.util.Random;
+import org.hipparchus.special.elliptic.legendre.LegendreEllipticIntegral;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -220,6 +222,7 @@ class SvgPathTest {
         .isEqualTo("spacingMm");
   }
 
+  @Tag("trials")
   @Test
   void whatever_is_typed_it_is_read_or_refused_by_name() {
     var random = new Random(17);
@@ -243,11 +246,131 @@ class SvgPathTest {
     assertThat(read).isGreaterThan(20);
   }
 
+  @Tag("trials")
   @Test
   void the_longest_text_is_read_without_delay_of_its_own() {
     var path = SvgPath.of("M0 0" + "h1".repeat(49_900));
     assertThat(path.stations(100, 90, 20)).hasSize(500);
     refusal("M0 0L" + "1".repeat(99_000));
     refusal("M" + "-".repeat(99_000));
+  }
+
+  private static double quarterOfEllipse(double a, double b) {
+    return a * LegendreEllipticIntegral.bigE(1 - b * b / (a * a));
+  }
+
+  @Test
+  void half_an_ellipse_is_as_long_as_the_complete_elliptic_integral_says() {
+    double half = 2 * quarterOfEllipse(200, 100);
+    assertThat(SvgPath.of("M-200 0A200 100 0 0 1 200 0").lengthMm()).isCloseTo(half, within(1e-6));
+    // Radii in the right proportion but too small are scaled up (B.2.5).
+    assertThat(SvgPath.of("M-200 0A2 1 0 0 0 200 0").lengthMm()).isCloseTo(half, within(1e-6));
+    assertThat(SvgPath.of("M0-200A2 1 90 0 0 0 200").lengthMm()).isCloseTo(half, within(1e-6));
+  }
+
+  @Test
+  void stations_on_a_parabola_are_evenly_spaced_along_its_arc() {
+    // y = x²/400: s = x/2·√(1 + (x/200)²) + 100·asinh(x/200), the closed form of its arc.
+    var stations = stations("M0 0Q100 0 200 100", 23);
+    double length = 100 * (Math.sqrt(2) + Math.log(1 + Math.sqrt(2)));
+    assertThat(stations).hasSize(11);
+    for (int i = 0; i <= 10; i++) {
+      double u = stations.get(i).xMm() / 200;
+      double asinh = Math.log(u + Math.hypot(u, 1));
+      assertThat(100 * (u * Math.hypot(u, 1) + asinh)).isCloseTo(length * i / 10, within(1e-8));
+    }
+  }
+
+  @Test
+  void stations_on_a_curve_of_very_uneven_speed_are_evenly_spaced() {
+    // The control points of a straight line far from its thirds; and a curve that starts and ends
+    // at rest, whose ends are met exactly.
+    for (String path : List.of("M0 0C5 0 10 0 300 0", "M0 0C0 0 300 0 300 0")) {
+      var stations = stations(path, 10);
+      assertThat(stations).hasSize(31);
+      for (int i = 0; i <= 30; i++) {
+        assertThat(stations.get(i).xMm()).isCloseTo(10 * i, within(1e-6));
+      }
+      assertThat(stations.get(30).xMm()).isEqualTo(300);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        // A straight line in two parts, slanting, is one line.
+        "M0 0L50 50L100 100 | 2",
+        // Arcs that meet their lines without a corner: up, round to the right, and on.
+        "M-100 50L-100 0A100 100 0 0 1 0-100L50-100 | 2",
+        "M50-100L0-100A100 100 0 0 0-100 0L-100 50 | 2",
+        // Control points on the start or the end: the direction is that to the next one.
+        "M-50-50L0 0C0 0 50 50 100 50 | 2",
+        "M0-50C50 50 100 100 100 100L200 200 | 2",
+        "M0 0C0 0 100 0 100 0L200 0 | 2",
+        // More than half a degree is a corner: atan 0.7/100 = 0.40°, atan 1.05/100 = 0.60°.
+        "M0 0L100 0L200 0.7 | 2",
+        "M0 0L100 0L200-0.7 | 2",
+        "M0 0L100 0L200 1.05 | 3",
+        "M0 0L100 0L200-1.05 | 3",
+        // Through the x axis the other way round, where headings jump by a whole turn.
+        "M0 0L-100 0.2L-200 0 | 2",
+        "M0 0L-100 5L-200 0 | 3",
+        // A line to where it starts is nothing.
+        "M0 0L0 0L30 40L30 40 | 2",
+        "M0 0h0v0L30 40 | 2",
+      })
+  void a_joint_is_a_corner_above_half_a_degree(String path, int count) {
+    assertThat(stations(path, 10_000)).hasSize(count);
+  }
+
+  @Test
+  void a_run_of_several_parts_is_spaced_as_one() {
+    // Three quarters of a circle of 500 mm in three arcs, in ten gaps of 27°.
+    String path = "M0 500a500 500 0 0 1-500-500 500 500 0 0 1 500-500 500 500 0 0 1 500 500";
+    var stations = stations(path, 240);
+    assertThat(stations).hasSize(11);
+    for (int i = 0; i <= 10; i++) {
+      double angle = Math.toRadians(-90 - 27 * i);
+      var expected = new Point(500 * Math.cos(angle), 500 * Math.sin(angle));
+      assertThat(stations.get(i).point().distanceMm(expected)).isLessThan(1e-6);
+      assertThat(stations.get(i).number()).isEqualTo(i + 1);
+    }
+    // Lines in one direction: 150 mm in two gaps, and a length that is whole is not cut finer.
+    assertThat(stations("M0 0L100 0L150 0", 100).get(1).xMm()).isCloseTo(75, within(1e-12));
+    assertThat(stations("M0 0L100 0L150 0", 50)).hasSize(4);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "'  L 1 2' | 3 | begins with M",
+        "'M 0 0 L 0 0' | 12 | no length",
+        "'M 1 2 A 5 5 0 ' | 15 | 0 or 1 is expected, not the end",
+        "'M 1 2 A 5 5 0 1' | 16 | 0 or 1 is expected, not the end",
+        "'M 1 2 L 3 4  , x' | 16 | number is expected, not “x”",
+        "'M 1 2 L 3 4  x' | 14 | command letter is expected, not “x”",
+        "'M 1 2 L 100001 0' | 9 | within 100 m",
+        "'M 1 2 L 0 -100001' | 11 | within 100 m",
+        "'M 0 0 A 1e10 1e10 0 0 0 1 1' | 24 | too large or too small",
+        "'M 0 0 A 5 1e-10 0 0 0 1 1' | 22 | too large or too small",
+      })
+  void what_cannot_be_drawn_is_refused_with_its_place(String path, int position, String says) {
+    var refusal = refusal(path);
+    assertThat(refusal.position()).isEqualTo(position);
+    assertThat(refusal).hasMessageContaining("character " + position).hasMessageContaining(says);
+  }
+
+  @Test
+  void what_just_fits_is_read() {
+    assertThat(SvgPath.of("M100000 0L-100000 0").lengthMm()).isCloseTo(200_000, within(1e-9));
+    String drawn = "M0 0L30 40";
+    assertThat(SvgPath.of(drawn + " ".repeat(100_000 - drawn.length())).lengthMm())
+        .isCloseTo(50, within(1e-9));
+    assertThat(refusal(drawn + " ".repeat(100_001 - drawn.length())).position()).isEqualTo(100_001);
+    // White space before a command, and none.
+    assertThat(SvgPath.of("M0 0 L30 40 \n l 30 40").lengthMm()).isCloseTo(100, within(1e-9));
+    assertThat(SvgPath.of("M0 0 L30 40 z").lengthMm()).isCloseTo(100, within(1e-9));
   }
 }

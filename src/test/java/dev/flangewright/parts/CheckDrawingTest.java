@@ -82,7 +82,7 @@ class CheckDrawingTest {
 
   @Test
   void a_flange_is_carried_at_least_as_wide_as_it_is_finished() {
-    check.flange(new FlangeEntry("outer", "shrink", "20", "18", "POLISHED", ""), faults);
+    check.flange(new FlangeEntry("outer", "shrink", "20", "18", "", "POLISHED", ""), faults);
     assertThat(faults.list()).extracting(Fault::field).containsExactly("working_width_mm");
   }
 

@@ -93,7 +93,7 @@ public class SampleRegister {
   }
 
   public static FlangeEntry flange(String name, String kind, String stations) {
-    return new FlangeEntry(name, kind, "18", "22", "POLISHED", stations);
+    return new FlangeEntry(name, kind, "18", "22", "", "POLISHED", stations);
   }
 
   /** Lines of a contour that shrinks, 500 mm in radius. */

@@ -39,6 +39,8 @@ record PartAnswer(
       FlangeKind kind,
       double finishedWidthMm,
       double workingWidthMm,
+      @Schema(description = "How near a fair curve comes to the stations; 0 where they are exact.")
+          double fitToleranceMm,
       EdgeCondition edgeCondition,
       @Schema(description = "How many stations its contour has; 0 without a contour.")
           int stations) {
@@ -51,6 +53,7 @@ record PartAnswer(
           drawn.kind(),
           drawn.finishedWidthMm().value(),
           drawn.workingWidthMm().value(),
+          drawn.toleranceMm(),
           flange.edgeCondition(),
           flange.stations().list().size());
     }

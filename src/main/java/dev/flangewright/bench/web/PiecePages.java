@@ -7,6 +7,11 @@ import dev.flangewright.bench.Pieces;
 import dev.flangewright.bench.StageClearance;
 import dev.flangewright.bench.TimeLine;
 import dev.flangewright.bench.TwinOf;
+import dev.flangewright.materials.KeepShopValues;
+import dev.flangewright.materials.MaterialLibrary;
+import dev.flangewright.materials.Metal;
+import dev.flangewright.parts.Part;
+import dev.flangewright.parts.PartDrawing;
 import dev.flangewright.people.Refused;
 import java.time.Clock;
 import java.time.Instant;
@@ -27,6 +32,8 @@ class PiecePages {
   private final TwinOf twins;
   private final TimeLine timeLine;
   private final List<PiecePanel> panels;
+  private final MaterialLibrary library;
+  private final KeepShopValues shop;
   private final Clock clock;
 
   PiecePages(
@@ -35,12 +42,16 @@ class PiecePages {
       TwinOf twins,
       TimeLine timeLine,
       List<PiecePanel> panels,
+      MaterialLibrary library,
+      KeepShopValues shop,
       Clock clock) {
     this.pieces = pieces;
     this.clearance = clearance;
     this.twins = twins;
     this.timeLine = timeLine;
     this.panels = panels;
+    this.library = library;
+    this.shop = shop;
     this.clock = clock;
   }
 
@@ -63,7 +74,8 @@ class PiecePages {
   }
 
   private StageToDo toDo(Piece piece, PieceStage stage) {
-    return StageToDo.of(stage, piece.part().flanges(), clearance.holds(stage));
+    return StageToDo.of(
+        stage, piece.part().flanges(), clearance.holds(stage), ground(piece.part()));
   }
 
   private List<LogLine> newestFirst(long pieceId) {
@@ -72,5 +84,15 @@ class PiecePages {
     timeLine.of(pieceId).forEach(event -> lines.add(LogLine.of(event, now)));
     Collections.reverse(lines);
     return lines;
+  }
+
+  private SplitGround ground(Part part) {
+    long buildId = part.build().id();
+    PartDrawing drawn = part.drawn();
+    Optional<Metal> metal =
+        library
+            .thickness(drawn.thickness())
+            .map(read -> library.metal(buildId, drawn.alloy(), drawn.temper(), read.mm()));
+    return SplitGround.of(metal, shop.of(buildId));
   }
 }

@@ -38,15 +38,22 @@ final class StageAdvice {
         });
   }
 
-  /** One sentence a flange; empty where the stage needs none or the part has no figures. */
-  static List<String> figures(StageKind kind, List<Flange> flanges) {
+  /**
+   * One sentence a flange, and what they rest on; empty where the stage needs none or the part has
+   * no figures.
+   */
+  static List<String> figures(StageKind kind, List<Flange> flanges, SplitGround ground) {
     Stream<Optional<String>> sentences =
         switch (kind) {
           case FORM_SHRINK, FORM_STRETCH, SET -> flanges.stream().map(StageAdvice::demand);
-          case EDGE -> flanges.stream().map(StageAdvice::edge);
+          case EDGE -> flanges.stream().map(flange -> edge(flange, ground));
           default -> Stream.empty();
         };
-    return sentences.flatMap(Optional::stream).toList();
+    List<String> said = new ArrayList<>(sentences.flatMap(Optional::stream).toList());
+    if (kind == StageKind.EDGE && !said.isEmpty()) {
+      said.add(ground.words());
+    }
+    return said;
   }
 
   private static Optional<String> demand(Flange flange) {
@@ -68,16 +75,16 @@ final class StageAdvice {
     return Optional.of(name(flange) + ": " + String.join("; ", facts) + ".");
   }
 
-  private static Optional<String> edge(Flange flange) {
+  private static Optional<String> edge(Flange flange, SplitGround ground) {
     FlangeSummary figures = flange.summary();
     Double strain = figures.peakEdgeStrain();
     Double used = figures.splitUtilisation();
     if (strain == null || used == null || strain <= 0 || used <= 0) {
       return Optional.empty();
     }
-    double polished = used * flange.edgeCondition().factor() / EdgeCondition.POLISHED.factor();
-    double burred =
-        used * flange.edgeCondition().factor() / EdgeCondition.SHEARED_WITH_BURR.factor();
+    double uncut = used * ground.factor(flange.edgeCondition());
+    double polished = uncut / ground.factor(EdgeCondition.POLISHED);
+    double burred = uncut / ground.factor(EdgeCondition.SHEARED_WITH_BURR);
     return Optional.of(
         "%s: its edge stretches %s. Polished, that is %s of what it takes before it splits; left sheared with its burr, %s%s."
             .formatted(

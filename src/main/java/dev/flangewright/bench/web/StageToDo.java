@@ -25,7 +25,7 @@ record StageToDo(
 
   static final StageToDo NONE = new StageToDo("", "", "", "", List.of(), List.of(), true, "", "");
 
-  static StageToDo of(PieceStage stage, List<Flange> flanges, boolean cleared) {
+  static StageToDo of(PieceStage stage, List<Flange> flanges, boolean cleared, SplitGround ground) {
     String check = stage.holdCheck();
     Integer minutes = stage.card().expectedMinutes();
     var needed = stage.clearance();
@@ -34,7 +34,7 @@ record StageToDo(
         InWords.within(stage.name()),
         check == null ? "" : check,
         StageAdvice.caution(stage.kind()).orElse(""),
-        StageAdvice.figures(stage.kind(), flanges),
+        StageAdvice.figures(stage.kind(), flanges, ground),
         stage.checks().stream().map(CheckLine::of).toList(),
         cleared,
         needed == null ? "" : needed.words(),

@@ -22,6 +22,10 @@ class MaterialsController {
     model.addAttribute("alloys", library.alloys());
     model.addAttribute("materials", library.materials(alloy.strip()));
     model.addAttribute("radii", library.bendRadii(alloy.strip()));
+    model.addAttribute("hardening", library.hardening(alloy.strip()));
+    model.addAttribute("treatments", library.heatTreatments(alloy.strip()));
+    library.formingWindow(alloy.strip()).ifPresent(window -> model.addAttribute("window", window));
+    model.addAttribute("tolerances", library.sheetTolerances());
     model.addAttribute("gauges", library.gauges());
     return "materials/tables";
   }

@@ -4,12 +4,16 @@ import dev.flangewright.bench.PartNature;
 import dev.flangewright.bench.Route;
 import dev.flangewright.bench.RouteOf;
 import dev.flangewright.parts.Build;
+import dev.flangewright.parts.LayOutBlank;
 import dev.flangewright.parts.MakeBuild;
+import dev.flangewright.parts.Part;
+import dev.flangewright.parts.Parts;
 import dev.flangewright.parts.exchange.ImportRegister;
 import dev.flangewright.parts.exchange.Progress;
 import dev.flangewright.parts.exchange.RegisterFiles;
 import dev.flangewright.people.MayEditRegister;
 import dev.flangewright.people.ShopClock;
+import java.time.Duration;
 import java.util.List;
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Service;
@@ -22,24 +26,35 @@ public class LoadDemo {
   /** What the build is called. */
   public static final String NAME = "Tidewing";
 
+  private static final Duration A_WEEK = Duration.ofDays(7);
+
   private static final String NOTE =
       "Invented: there is no flying boat Tidewing, and nobody did this work.";
 
   private final MakeBuild makeBuild;
   private final ImportRegister importRegister;
+  private final Parts parts;
+  private final LayOutBlank layOut;
   private final RouteOf routes;
+  private final DemoBlocks blocks;
   private final TellHistory history;
   private final ShopClock clock;
 
   LoadDemo(
       MakeBuild makeBuild,
       ImportRegister importRegister,
+      Parts parts,
+      LayOutBlank layOut,
       RouteOf routes,
+      DemoBlocks blocks,
       TellHistory history,
       ShopClock clock) {
     this.makeBuild = makeBuild;
     this.importRegister = importRegister;
+    this.parts = parts;
+    this.layOut = layOut;
     this.routes = routes;
+    this.blocks = blocks;
     this.history = history;
     this.clock = clock;
   }
@@ -59,9 +74,13 @@ public class LoadDemo {
         new RegisterFiles(
             new ClassPathResource("demo/register.csv"), new ClassPathResource("demo/contours.csv"));
     importRegister.apply(id, files, Progress.UNSEEN);
+    Part part = parts.findByBuildIdAndPartNumber(id, DemoLayout.PART).orElseThrow();
+    layOut.redraw(part.id(), part.version(), DemoLayout.ENTRY);
     Route route = routes.usual(id, PartNature.TWO_FLANGES).orElseThrow();
     List<Act> acts = DemoHistory.acts(route.stages(), clock.instant());
+    blocks.shelve(id, acts.get(0).at().minus(A_WEEK));
     history.of(id, acts);
+    blocks.wear(id, acts.get(acts.size() - 1).at());
     return id;
   }
 }

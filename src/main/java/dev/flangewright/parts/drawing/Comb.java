@@ -25,7 +25,9 @@ record Comb(FormedEdge edge, Fit fit, double mmPerStrain, double deepest) {
   void draw(Svg svg) {
     splitLimit(svg);
     for (int i = 0; i < edge.stations().size(); i++) {
-      svg.path(toothClass(edge.stations().get(i)), Lines.open(foot(i), tip(i)));
+      if (!edge.isCutAway(i)) {
+        svg.path(toothClass(edge.stations().get(i)), Lines.open(foot(i), tip(i)));
+      }
     }
   }
 
@@ -63,7 +65,7 @@ record Comb(FormedEdge edge, Fit fit, double mmPerStrain, double deepest) {
     }
     List<Spot> run = new ArrayList<>();
     for (int i = 0; i < edge.stations().size(); i++) {
-      if (edge.stations().get(i).kind() == FlangeKind.STRETCH) {
+      if (edge.stations().get(i).kind() == FlangeKind.STRETCH && !edge.isCutAway(i)) {
         run.add(outward(i, -limit * mmPerStrain));
       } else {
         svg.path("d-limit", Lines.open(run));

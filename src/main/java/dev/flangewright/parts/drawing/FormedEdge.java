@@ -38,11 +38,16 @@ public record FormedEdge(
         flange.contour(),
         flange.working(),
         part.sheet().thicknessMm(),
-        SplitLimit.strain(part.metalValues(), flange.flange().edgeCondition()));
+        SplitLimit.strain(part.metalValues(), flange.flange().edgeCondition(), part.practice()));
   }
 
   List<StationFigures> stations() {
     return figures.stations();
+  }
+
+  /** Whether the flange is cut away at a station, by its place in the list. */
+  boolean isCutAway(int i) {
+    return figures.isCutAway(i);
   }
 
   /** Place of the peak station in the list. */
@@ -60,7 +65,8 @@ public record FormedEdge(
 
   /** Largest stretch strain; 0 for an edge that only shrinks. */
   double mostStretch() {
-    return Math.max(0, stations().stream().mapToDouble(StationFigures::edgeStrain).max().orElse(0));
+    return Math.max(
+        0, figures.formed().stream().mapToDouble(StationFigures::edgeStrain).max().orElse(0));
   }
 
   /** The strain up to which stretch is drawn: a limit far beyond the peak is only stated. */
@@ -73,7 +79,8 @@ public record FormedEdge(
 
   /** Largest shrink strain, negative; 0 for an edge that only stretches. */
   double mostShrink() {
-    return Math.min(0, stations().stream().mapToDouble(StationFigures::edgeStrain).min().orElse(0));
+    return Math.min(
+        0, figures.formed().stream().mapToDouble(StationFigures::edgeStrain).min().orElse(0));
   }
 
   boolean isPastSplitLimit(StationFigures station) {

@@ -15,15 +15,16 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * A part at true proportion in the axes of its frame: mould lines, bend lines, the developed
- * outline to cut, and the strain along each edge as a comb with its peak on a leader line.
+ * A part at true proportion in the axes of its frame: mould lines, bend lines, the line to cut,
+ * holes and the smallest rectangle, and the strain along each edge as a comb with its peak on a
+ * leader line.
  */
 public final class SegmentDrawing {
 
   private static final double PAPER_WIDTH = 960;
   private static final double MOST_HEIGHT = 540;
   private static final double LEAST_HEIGHT = 90;
-  private static final double KEY_HEIGHT = 158;
+  private static final double KEY_HEIGHT = 191;
   private static final double LONGEST_TOOTH = 48;
   private static final double LEADER = 40;
 
@@ -62,37 +63,42 @@ public final class SegmentDrawing {
    */
   public static String of(String id, String partNumber, PartFigures figures) {
     PartDevelopment blank = figures.development();
-    return blank == null ? "" : of(id, partNumber, FormedEdge.of(figures), blank);
+    return blank == null
+        ? ""
+        : of(id, partNumber, FormedEdge.of(figures), blank, Readings.of(figures));
   }
 
   static String of(String id, String partNumber, List<FormedEdge> edges, PartDevelopment blank) {
-    return new SegmentDrawing(edges, blank).drawn(id, partNumber, edges);
+    return of(id, partNumber, edges, blank, Readings.NONE);
   }
 
-  private String drawn(String id, String partNumber, List<FormedEdge> edges) {
+  private static String of(
+      String id,
+      String partNumber,
+      List<FormedEdge> edges,
+      PartDevelopment blank,
+      Readings readings) {
+    return new SegmentDrawing(edges, blank).drawn(id, partNumber, edges, readings);
+  }
+
+  private String drawn(String id, String partNumber, List<FormedEdge> edges, Readings readings) {
     String title = "Part %s with its blank and the strain along its edges".formatted(partNumber);
-    String said = edges.stream().map(FormedEdge::said).collect(Collectors.joining(" "));
+    String said =
+        edges.stream().map(FormedEdge::said).collect(Collectors.joining(" "))
+            + BlankLines.said(blank)
+            + readings.said(fit);
     Svg svg = Svg.picture(id, "drawing full sheet-wide", paper, title, said);
     new PlanGrid(field, foot, fit).draw(svg);
-    outline(svg);
+    new BlankLines(blank, fit, foot).draw(svg);
     blank.bendLines().forEach(line -> svg.path("d-bend", Lines.open(onPaper(line))));
     edges.forEach(edge -> svg.path("d-contour", Lines.open(onPaper(edge.contour().points()))));
+    readings.draw(svg, fit);
     combs.forEach(comb -> comb.draw(svg));
     combs.forEach(comb -> new StationNumbers(comb).draw(svg));
     combs.forEach(comb -> peak(svg, comb));
+    blank.holes().forEach(hole -> new HoleMark(hole, fit).draw(svg));
     new CombKey(foot, combs).draw(svg);
     return svg.written();
-  }
-
-  /** The line to cut; the chord that closes a single flange is no line of the part. */
-  private void outline(Svg svg) {
-    List<Spot> corners = onPaper(blank.outline());
-    if (blank.closedByChord()) {
-      svg.path("d-joint", Lines.open(corners.get(corners.size() - 1), corners.get(0)));
-      svg.path("d-outline", Lines.open(corners));
-    } else {
-      svg.path("d-outline", Lines.closed(corners));
-    }
   }
 
   /** On the free side of the edge: from a shrinking tooth's tip, from a stretching tooth's foot. */
@@ -119,7 +125,7 @@ public final class SegmentDrawing {
 
   private static Box plan(List<FormedEdge> edges, PartDevelopment blank) {
     var spots = new ArrayList<Spot>();
-    blank.outline().forEach(p -> spots.add(new Spot(p.xMm(), p.yMm())));
+    BlankLines.points(blank).forEach(p -> spots.add(new Spot(p.xMm(), p.yMm())));
     for (FormedEdge edge : edges) {
       edge.contour().points().forEach(p -> spots.add(new Spot(p.xMm(), p.yMm())));
     }

@@ -17,7 +17,7 @@ record StationNumbers(Comb comb) {
     List<StationFigures> stations = comb.edge().stations();
     int every = every(stations);
     for (int i = 1; i < stations.size() - 1; i++) {
-      if (stations.get(i).number() % every != 0 || isByPeak(i)) {
+      if (stations.get(i).number() % every != 0 || isByPeak(i) || isInACutout(i)) {
         continue;
       }
       Spot at = beside(i, stations.get(i));
@@ -36,6 +36,13 @@ record StationNumbers(Comb comb) {
     FormedEdge edge = comb.edge();
     double apart = Math.abs(edge.contour().arcMm(i) - edge.contour().arcMm(edge.peakIndex()));
     return edge.peak() > 0 && apart * comb.fit().scale() < ROOM / 2;
+  }
+
+  /** There the number would stand in the notch, or over it. */
+  private boolean isInACutout(int i) {
+    double arc = comb.edge().stations().get(i).arcMm();
+    return comb.edge().figures().pieces().stream()
+        .anyMatch(piece -> !piece.hasMetal() && piece.fromMm() <= arc && arc <= piece.toMm());
   }
 
   private Spot beside(int i, StationFigures station) {

@@ -6,6 +6,7 @@ import dev.flangewright.drawing.Lines;
 import dev.flangewright.drawing.Numbers;
 import dev.flangewright.drawing.Spot;
 import dev.flangewright.drawing.Svg;
+import dev.flangewright.forming.EdgePiece;
 import dev.flangewright.forming.FlangeKind;
 import dev.flangewright.forming.StationFigures;
 import dev.flangewright.parts.PartFigures;
@@ -58,13 +59,15 @@ public final class StrainGraph {
     teeth(svg);
     shrinkingRuns().forEach(run -> ruffles(svg, run));
     splits(svg);
-    svg.path("d-curve", graph.curve(arcs(), percents()));
+    edge.figures().pieces().stream()
+        .filter(EdgePiece::hasMetal)
+        .forEach(piece -> svg.path("d-curve", graph.curve(piece.arcsMm(), percents(piece))));
     peak(svg);
     return svg.written();
   }
 
   private void teeth(Svg svg) {
-    for (StationFigures station : edge.stations()) {
+    for (StationFigures station : edge.figures().formed()) {
       String cssClass = edge.isPastSplitLimit(station) ? "d-tooth d-tooth-over" : "d-tooth";
       Spot foot = graph.at(station.arcMm(), 0);
       svg.path(cssClass, Lines.open(foot, graph.at(station.arcMm(), 100 * station.edgeStrain())));
@@ -114,12 +117,8 @@ public final class StrainGraph {
     }
   }
 
-  private List<Double> arcs() {
-    return edge.stations().stream().map(StationFigures::arcMm).toList();
-  }
-
-  private List<Double> percents() {
-    return edge.stations().stream().map(s -> 100 * s.edgeStrain()).toList();
+  private static List<Double> percents(EdgePiece piece) {
+    return piece.arcsMm().stream().map(arc -> 100 * piece.edgeStrainAt(arc)).toList();
   }
 
   /** Runs of at least two neighbouring stations that shrink. */

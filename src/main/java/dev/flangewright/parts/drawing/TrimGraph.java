@@ -33,7 +33,7 @@ public final class TrimGraph {
   public static String of(
       String id, String partNumber, PartFigures part, PartFigures.OfFlange flange) {
     double finishedMm = flange.flange().drawn().finishedWidthMm().value();
-    TrimCurve curve = TrimCurve.of(flange.contour(), part.sheet(), finishedMm);
+    TrimCurve curve = TrimCurve.of(flange.working(), part.sheet(), finishedMm);
     return of(id, partNumber, flange.flange().name(), curve);
   }
 

@@ -107,6 +107,7 @@ final class CheckFlange {
   private static String words(String field) {
     return switch (field) {
       case "contourRadiusMm" -> "the contour's radius (mm)";
+      case "toleranceMm" -> "fit_tolerance_mm";
       case "distanceMm" -> "the distance to the station before (mm)";
       default -> field;
     };

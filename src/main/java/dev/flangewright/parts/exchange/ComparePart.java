@@ -1,10 +1,12 @@
 package dev.flangewright.parts.exchange;
 
+import dev.flangewright.forming.Practice;
 import dev.flangewright.forming.Sheet;
 import dev.flangewright.materials.Thickness;
 import dev.flangewright.parts.Flange;
 import dev.flangewright.parts.FlangeDrawing;
 import dev.flangewright.parts.Part;
+import dev.flangewright.parts.PartDrawing;
 import dev.flangewright.parts.WrittenStations;
 import dev.flangewright.parts.exchange.PartInFile.FlangeInFile;
 import java.util.LinkedHashSet;
@@ -23,13 +25,19 @@ final class ComparePart {
   private final FilesRead read;
   private final CheckFlange check;
   private final Function<String, Optional<Thickness>> thicknesses;
+  private final Practice practice;
   private int withoutContour;
 
-  ComparePart(PlanSheet sheet, FilesRead read, Function<String, Optional<Thickness>> thicknesses) {
+  ComparePart(
+      PlanSheet sheet,
+      FilesRead read,
+      Function<String, Optional<Thickness>> thicknesses,
+      Practice practice) {
     this.sheet = sheet;
     this.read = read;
     this.check = new CheckFlange(read.problems());
     this.thicknesses = thicknesses;
+    this.practice = practice;
   }
 
   /** Flanges of the register file that would have no contour after the import. */
@@ -72,7 +80,7 @@ final class ComparePart {
                 flange.name(),
                 PartFacts.FLANGE_FIELDS,
                 now.drawn(),
-                flange.drawn());
+                read.drawn(flange, now));
         sheet.row(false, changed || drawnAnew);
       }
     }
@@ -139,7 +147,8 @@ final class ComparePart {
     Flange now = now(part, name);
     FlangeInFile inFile = row == null ? null : row.flange(name).orElse(null);
     ContourInFile contour = entry.contours().get(name);
-    FlangeDrawing drawn = inFile != null ? inFile.drawn() : now != null ? now.drawn() : null;
+    FlangeDrawing drawn =
+        inFile != null ? read.drawn(inFile, now) : now != null ? now.drawn() : null;
     Sheet metal = metal(row, part);
     if (drawn == null || metal == null || contour != null && contour.bad()) {
       return;
@@ -161,14 +170,18 @@ final class ComparePart {
 
   private @Nullable Sheet metal(@Nullable PartInFile row, @Nullable Part part) {
     if (row != null) {
-      return Sheet.of(row.thicknessMm(), row.facts().drawn().insideBendRadiusMm().value());
+      return sheet(row.thicknessMm(), row.facts().drawn());
     }
     return part == null
         ? null
         : thicknesses
             .apply(part.drawn().thickness())
-            .map(read -> Sheet.of(read.mm(), part.drawn().insideBendRadiusMm().value()))
+            .map(read -> sheet(read.mm(), part.drawn()))
             .orElse(null);
+  }
+
+  private Sheet sheet(double thicknessMm, PartDrawing drawn) {
+    return Sheet.of(thicknessMm, drawn.insideBendRadiusMm().value(), null, practice);
   }
 
   private static @Nullable Flange now(@Nullable Part part, String name) {

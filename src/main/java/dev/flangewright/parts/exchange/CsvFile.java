@@ -23,22 +23,34 @@ enum CsvFile {
           "flange",
           "flange_kind",
           "finished_width_mm",
-          "working_width_mm")),
+          "working_width_mm",
+          "fit_tolerance_mm"),
+      "fit_tolerance_mm",
+      false),
   CONTOURS(
       "contours.csv",
       1_500_000,
-      List.of("part_number", "flange", "station", "x_mm", "y_mm", "bend_angle_deg", "width_mm"));
-
-  private static final String MAY_BE_MISSING = "width_mm";
+      List.of("part_number", "flange", "station", "x_mm", "y_mm", "bend_angle_deg", "width_mm"),
+      "width_mm",
+      true);
 
   private final String fileName;
   private final int mostRows;
   private final List<String> columns;
+  private final String mayBeMissing;
+  private final boolean usuallyWhole;
 
-  CsvFile(String fileName, int mostRows, List<String> columns) {
+  CsvFile(
+      String fileName,
+      int mostRows,
+      List<String> columns,
+      String mayBeMissing,
+      boolean usuallyWhole) {
     this.fileName = fileName;
     this.mostRows = mostRows;
     this.columns = columns;
+    this.mayBeMissing = mayBeMissing;
+    this.usuallyWhole = usuallyWhole;
   }
 
   String fileName() {
@@ -54,8 +66,16 @@ enum CsvFile {
     return columns;
   }
 
-  /** Whether a file may do without this column: no station then has a width of its own. */
+  /**
+   * Whether a file may do without this column: no station then has a width of its own, and the
+   * tolerance of a flange stays as it is.
+   */
   boolean mayLack(String column) {
-    return this == CONTOURS && column.equals(MAY_BE_MISSING);
+    return column.equals(mayBeMissing);
+  }
+
+  /** The columns of a file that nobody wrote before, without one that is seldom needed. */
+  List<String> usualColumns() {
+    return usuallyWhole ? columns : columns.stream().filter(c -> !mayLack(c)).toList();
   }
 }

@@ -45,6 +45,9 @@ public class ExportRegister {
   @Transactional(readOnly = true)
   public void register(long buildId, OutputStream to) throws IOException {
     FileStyle style = FileStyle.of(build(buildId).registerStyle(), CsvFile.REGISTER);
+    if (!style.isWhole(CsvFile.REGISTER) && anyTolerance(buildId)) {
+      style = style.withAllColumns(CsvFile.REGISTER);
+    }
     write(CsvFile.REGISTER, style, ids(buildId, "registerOrder", ""), to, ExportRegister::row);
   }
 
@@ -57,8 +60,7 @@ public class ExportRegister {
   public void contours(long buildId, OutputStream to) throws IOException {
     FileStyle style = FileStyle.of(build(buildId).contoursStyle(), CsvFile.CONTOURS);
     List<Long> ids = ids(buildId, "contourOrder", " and f.stations <> ''");
-    boolean lacksWidths = style.order().size() < CsvFile.CONTOURS.columns().size();
-    if (lacksWidths && anyWidth(ids)) {
+    if (!style.isWhole(CsvFile.CONTOURS) && anyWidth(ids)) {
       style = style.withAllColumns(CsvFile.CONTOURS);
     }
     write(CsvFile.CONTOURS, style, ids, to, ExportRegister::stations);
@@ -79,6 +81,17 @@ public class ExportRegister {
             Long.class)
         .setParameter("build", buildId)
         .getResultList();
+  }
+
+  private boolean anyTolerance(long buildId) {
+    return entities
+        .createQuery(
+            "select distinct f.fitToleranceMm from Flange f"
+                + " where f.part.build.id = :build and f.fitToleranceMm is not null",
+            Written.class)
+        .setParameter("build", buildId)
+        .getResultStream()
+        .anyMatch(tolerance -> tolerance.value() > 0);
   }
 
   private boolean anyWidth(List<Long> ids) {

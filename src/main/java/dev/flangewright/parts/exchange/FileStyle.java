@@ -27,9 +27,12 @@ record FileStyle(
   private static final List<String> LINE_ENDS = List.of("\r\n", "\n", "\r");
   private static final int HEX = 16;
 
+  /** A column's place is one character: a digit, or a letter from ten on. */
+  private static final int PLACES = Character.MAX_RADIX;
+
   /** RFC 4180, for a build whose register was never imported. */
   static FileStyle usual(CsvFile file) {
-    List<Integer> order = IntStream.range(0, file.columns().size()).boxed().toList();
+    List<Integer> order = file.usualColumns().stream().map(file.columns()::indexOf).toList();
     return new FileStyle(false, "\r\n", true, order, 0, 0);
   }
 
@@ -43,21 +46,30 @@ record FileStyle(
         words[0].equals("bom"),
         LINE_ENDS.get(Integer.parseInt(words[1])),
         words[2].equals("end"),
-        words[3].chars().map(c -> Character.digit(c, HEX)).boxed().toList(),
+        words[3].chars().map(c -> Character.digit(c, PLACES)).boxed().toList(),
         Integer.parseInt(words[4], HEX),
         Integer.parseInt(words[5], HEX));
   }
 
-  /** At most 35 characters. */
+  /** At most 39 characters. */
   String text() {
     return String.join(
         " ",
         byteOrderMark ? "bom" : "no",
         Integer.toString(LINE_ENDS.indexOf(lineEnd)),
         endsItsLastLine ? "end" : "no",
-        order.stream().map(Integer::toHexString).collect(Collectors.joining()),
+        order.stream().map(FileStyle::letter).collect(Collectors.joining()),
         Integer.toHexString(quotedNames),
         Integer.toHexString(quotedCells));
+  }
+
+  private static String letter(int place) {
+    return Character.toString(Character.forDigit(place, PLACES));
+  }
+
+  /** Whether the file has every column that it may have. */
+  boolean isWhole(CsvFile file) {
+    return order.size() == file.columns().size();
   }
 
   /** The same with every column, for a register that has come to need one the file did without. */

@@ -1,10 +1,13 @@
 package dev.flangewright.parts.exchange;
 
 import dev.flangewright.materials.Thickness;
+import dev.flangewright.parts.Flange;
+import dev.flangewright.parts.FlangeDrawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.springframework.core.io.Resource;
 
 /**
@@ -53,6 +56,20 @@ record FilesRead(
   /** True if a register file was given whose rows are not known, or not all of them. */
   boolean isRegisterBroken() {
     return registerGiven && registerRead.style() == null;
+  }
+
+  /**
+   * A flange as it would be drawn after the import: a file without tolerances leaves the one it
+   * has.
+   *
+   * @param now null if the build has no such flange
+   */
+  FlangeDrawing drawn(PartInFile.FlangeInFile inFile, @Nullable Flange now) {
+    FileStyle style = registerRead.style();
+    if (now == null || style == null || style.isWhole(CsvFile.REGISTER)) {
+      return inFile.drawn();
+    }
+    return inFile.drawn().fittedAs(now.drawn());
   }
 
   private static void styleNotice(CsvFile file, CsvRead read, List<String> notices) {

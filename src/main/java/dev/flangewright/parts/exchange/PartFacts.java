@@ -29,7 +29,8 @@ record PartFacts(String frame, PartDrawing drawn) {
       List.of(
           new Field<>("flange_kind", flange -> flange.kind().label()),
           new Field<>("finished_width_mm", flange -> flange.finishedWidthMm().text()),
-          new Field<>("working_width_mm", flange -> flange.workingWidthMm().text()));
+          new Field<>("working_width_mm", flange -> flange.workingWidthMm().text()),
+          new Field<>("fit_tolerance_mm", FlangeDrawing::toleranceText));
 
   static PartFacts of(Part part) {
     return new PartFacts(part.frame().code(), part.drawn());

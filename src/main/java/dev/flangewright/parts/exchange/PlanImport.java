@@ -1,5 +1,6 @@
 package dev.flangewright.parts.exchange;
 
+import dev.flangewright.materials.KeepShopValues;
 import dev.flangewright.materials.MaterialLibrary;
 import dev.flangewright.parts.Builds;
 import dev.flangewright.parts.Frame;
@@ -23,12 +24,19 @@ class PlanImport {
   private final Frames frames;
   private final PartsOfBuild parts;
   private final MaterialLibrary library;
+  private final KeepShopValues shop;
 
-  PlanImport(Builds builds, Frames frames, PartsOfBuild parts, MaterialLibrary library) {
+  PlanImport(
+      Builds builds,
+      Frames frames,
+      PartsOfBuild parts,
+      MaterialLibrary library,
+      KeepShopValues shop) {
     this.builds = builds;
     this.frames = frames;
     this.parts = parts;
     this.library = library;
+    this.shop = shop;
   }
 
   /**
@@ -51,7 +59,8 @@ class PlanImport {
 
   ImportPlan plan(long buildId, FilesRead read, Progress progress) {
     PlanSheet sheet = new PlanSheet();
-    ComparePart compare = new ComparePart(sheet, read, library::thickness);
+    ComparePart compare =
+        new ComparePart(sheet, read, library::thickness, shop.of(buildId).practice());
     long[] leftAlone = {parts.count(buildId), 0};
     framesMove(buildId, read, sheet);
     parts.walk(
@@ -70,7 +79,7 @@ class PlanImport {
                     .count();
           }
         });
-    return sheet.plan(read.problems(), notices(read, compare, leftAlone[0], leftAlone[1]));
+    return sheet.plan(read.problems(), notices(buildId, read, compare, leftAlone[0], leftAlone[1]));
   }
 
   private void framesMove(long buildId, FilesRead read, PlanSheet sheet) {
@@ -91,7 +100,7 @@ class PlanImport {
   }
 
   private List<String> notices(
-      FilesRead read, ComparePart compare, long otherParts, long otherFlanges) {
+      long buildId, FilesRead read, ComparePart compare, long otherParts, long otherFlanges) {
     List<String> notices = new ArrayList<>(read.notices());
     boolean hasRegister = read.register().rows() > 0;
     if (hasRegister && otherParts > 0) {
@@ -112,7 +121,7 @@ class PlanImport {
               + compare.withoutContour()
               + ". They have no figures until contours.csv brings one.");
     }
-    unknownMetals(read).entrySet().stream()
+    unknownMetals(buildId, read).entrySet().stream()
         .limit(NAMED)
         .map(
             metal ->
@@ -125,11 +134,11 @@ class PlanImport {
     return notices;
   }
 
-  private Map<String, Integer> unknownMetals(FilesRead read) {
+  private Map<String, Integer> unknownMetals(long buildId, FilesRead read) {
     Map<String, Integer> unknown = new TreeMap<>();
     for (PartInFile part : read.register().parts().values()) {
       var drawn = part.facts().drawn();
-      if (library.metal(drawn.alloy(), drawn.temper(), part.thicknessMm()).isUnknown()) {
+      if (library.metal(buildId, drawn.alloy(), drawn.temper(), part.thicknessMm()).isUnknown()) {
         unknown.merge(drawn.alloy() + " " + drawn.temper(), 1, Integer::sum);
       }
     }

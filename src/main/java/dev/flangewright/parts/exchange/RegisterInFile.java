@@ -123,7 +123,8 @@ final class RegisterInFile implements Consumer<CsvRow> {
         new FlangeDrawing(
             cells.choice("flange_kind", KINDS),
             cells.number("finished_width_mm", FormingInput.FLANGE_WIDTH),
-            cells.number("working_width_mm", FormingInput.FLANGE_WIDTH));
+            cells.number("working_width_mm", FormingInput.FLANGE_WIDTH),
+            cells.numberOrNone("fit_tolerance_mm", FormingInput.FIT_TOLERANCE));
     if (drawn.workingWidthMm().value() < drawn.finishedWidthMm().value()) {
       cells.refuse(
           "working_width_mm",

@@ -3,6 +3,7 @@ package dev.flangewright.parts.exchange;
 import dev.flangewright.parts.Build;
 import dev.flangewright.parts.FigurePart;
 import dev.flangewright.parts.Flange;
+import dev.flangewright.parts.FlangeDrawing;
 import dev.flangewright.parts.Frame;
 import dev.flangewright.parts.Frames;
 import dev.flangewright.parts.Part;
@@ -78,7 +79,7 @@ class StoreImport {
         Entry.of(read),
         "Storing parts",
         progress,
-        (entry, part) -> write(entry, part, standing, nextRow, nextContour));
+        (entry, part) -> write(read, entry, part, standing, nextRow, nextContour));
     Build build = Objects.requireNonNull(entities.find(Build.class, buildId));
     build.filesAreWritten(
         style(read.registerRead(), build.registerStyle()),
@@ -106,7 +107,12 @@ class StoreImport {
   }
 
   private void write(
-      Entry entry, @Nullable Part known, Map<String, Frame> frames, int nextRow, int nextContour) {
+      FilesRead read,
+      Entry entry,
+      @Nullable Part known,
+      Map<String, Frame> frames,
+      int nextRow,
+      int nextContour) {
     PartInFile row = entry.row();
     Part part = known;
     boolean touched = false;
@@ -119,7 +125,7 @@ class StoreImport {
         part.isDrawn(frame, row.facts().drawn());
         touched = true;
       }
-      touched |= flanges(row, part, nextRow);
+      touched |= flanges(read, row, part, nextRow);
     }
     if (part != null && (contours(entry, part, nextContour) || touched)) {
       figures.sumUp(part);
@@ -127,15 +133,16 @@ class StoreImport {
     }
   }
 
-  private static boolean flanges(PartInFile row, Part part, int nextRow) {
+  private static boolean flanges(FilesRead read, PartInFile row, Part part, int nextRow) {
     boolean touched = false;
     for (PartInFile.FlangeInFile inFile : row.flanges()) {
       Flange flange = part.flange(inFile.name()).orElse(null);
+      FlangeDrawing drawn = read.drawn(inFile, flange);
       if (flange == null) {
-        part.addFlange(inFile.name(), inFile.drawn(), nextRow + inFile.place());
+        part.addFlange(inFile.name(), drawn, nextRow + inFile.place());
         touched = true;
-      } else if (!flange.drawn().equals(inFile.drawn())) {
-        flange.isDrawn(inFile.drawn());
+      } else if (!flange.drawn().equals(drawn)) {
+        flange.isDrawn(drawn);
         touched = true;
       }
     }

@@ -29,6 +29,7 @@ record ExtractAnswer(
   record OfFlange(
       String name,
       FlangeKind kind,
+      @Schema(description = "0 where the stations are exact.") double fitToleranceMm,
       @Nullable Double peakEdgeStrain,
       @Schema(description = "The station's number as in the file.") @Nullable Integer peakStation,
       @Schema(description = "Edge to gather (positive) or to gain over the whole edge, mm.")
@@ -43,6 +44,7 @@ record ExtractAnswer(
       return new OfFlange(
           flange.name(),
           flange.drawn().kind(),
+          flange.drawn().toleranceMm(),
           figures.peakEdgeStrain(),
           figures.peakStation(),
           figures.gatherMm(),

@@ -2,8 +2,12 @@ package dev.flangewright.parts.web;
 
 import dev.flangewright.forming.FlangeFigures;
 import dev.flangewright.forming.Formula;
+import dev.flangewright.forming.ShopValue;
 import dev.flangewright.forming.SplitLimit;
 import dev.flangewright.forming.StationFigures;
+import dev.flangewright.materials.Metal;
+import dev.flangewright.materials.ShopValues;
+import dev.flangewright.materials.Sourced;
 import dev.flangewright.parts.FlangeToFigure;
 import dev.flangewright.parts.PartFigures;
 import dev.flangewright.parts.drawing.StrainGraph;
@@ -16,7 +20,10 @@ import org.jspecify.annotations.Nullable;
  * A flange on the part sheet.
  *
  * @param graph trusted SVG of the strain along its edge
+ * @param edgesStanding where the factors and the elongation behind the edges come from
+ * @param fit how well its contour agrees with the stations
  * @param plan how it is taken down
+ * @param cutouts what is cut out of it, in words
  * @param trim what trimming to the finished width first would do; null where it does nothing
  */
 record FlangeFiguresView(
@@ -25,8 +32,12 @@ record FlangeFiguresView(
     List<FigureRow> blank,
     List<FigureRow> demand,
     List<EdgeRow> edges,
+    String edgesStanding,
+    FitView fit,
     PlanView plan,
     @Nullable TrimView trim,
+    List<String> cutouts,
+    List<BevelRow> bevels,
     List<StationRow> stations) {
 
   static FlangeFiguresView of(PartFigures part, PartFigures.OfFlange figured) {
@@ -38,12 +49,17 @@ record FlangeFiguresView(
         blank(working),
         demand(
             working,
-            SplitLimit.strain(part.metalValues(), flange.edgeCondition()),
-            flange.edgeCondition().label()),
-        EdgeRow.of(working, part.metalValues(), flange.edgeCondition()),
+            SplitLimit.strain(part.metalValues(), flange.edgeCondition(), part.practice()),
+            flange.edgeCondition().label(),
+            part),
+        EdgeRow.of(working, part, flange.edgeCondition()),
+        EdgeRow.standing(part),
+        FitView.of(part, figured),
         PlanView.of(part, figured),
         TrimView.of(part, figured),
-        working.stations().stream().map(StationRow::of).toList());
+        CutoutWords.of(flange.cutouts()),
+        BevelRow.of(working),
+        StationRow.of(working));
   }
 
   private static List<FigureRow> blank(FlangeFigures working) {
@@ -73,7 +89,7 @@ record FlangeFiguresView(
   }
 
   private static List<FigureRow> demand(
-      FlangeFigures working, @Nullable Double splitLimit, String edge) {
+      FlangeFigures working, @Nullable Double splitLimit, String edge, PartFigures part) {
     List<FigureRow> rows = new ArrayList<>();
     rows.add(
         FigureRow.of(
@@ -102,11 +118,11 @@ record FlangeFiguresView(
     }
     rows.add(
         FigureRow.of("Passes", Figure.of((double) working.passes(), 0, ""), Formula.PASSES)
-            .noting("strain a pass is a shop default"));
+            .noting("strain a pass: " + passStanding(part.shopValues())));
     if (working.putInMm() > 0) {
       rows.add(
           FigureRow.of("Split limit", Figure.percent(splitLimit, 2), Formula.SPLIT)
-              .noting("edge " + edge));
+              .noting("edge " + edge + "; " + elongation(part.metal())));
       rows.add(
           FigureRow.of(
               "Used of the split limit",
@@ -116,13 +132,27 @@ record FlangeFiguresView(
     return rows;
   }
 
+  private static String passStanding(ShopValues values) {
+    boolean own =
+        values.isOwn(ShopValue.STRAIN_PER_PASS) || values.isOwn(ShopValue.RUFFLE_MULTIPLE);
+    return own ? "this build's own, see the shop values" : ShopValue.NO_SOURCE;
+  }
+
+  /** The elongation behind the split limit. */
+  static String elongation(Metal metal) {
+    Sourced known = metal.elongationPct();
+    return known == null
+        ? "elongation not known"
+        : "elongation " + Figure.of(known.value(), 1, "%") + ": " + known.said();
+  }
+
   private static Figure range(
       FlangeFigures figures,
       Function<StationFigures, @Nullable Double> figure,
       int decimals,
       String unit) {
     List<@Nullable Double> values = new ArrayList<>();
-    figures.stations().forEach(station -> values.add(figure.apply(station)));
+    figures.formed().forEach(station -> values.add(figure.apply(station)));
     return Figure.range(values, decimals, unit);
   }
 }

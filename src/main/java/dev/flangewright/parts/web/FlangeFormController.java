@@ -3,11 +3,15 @@ package dev.flangewright.parts.web;
 import dev.flangewright.parts.DrawFlange;
 import dev.flangewright.parts.Flange;
 import dev.flangewright.parts.FlangeEntry;
+import dev.flangewright.parts.FormRefusal;
 import dev.flangewright.parts.Part;
 import dev.flangewright.parts.Parts;
+import dev.flangewright.parts.PathEntry;
+import dev.flangewright.parts.ReadPath;
 import dev.flangewright.people.MayEditRegister;
 import dev.flangewright.people.Refused;
 import jakarta.servlet.http.HttpServletResponse;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -27,16 +31,18 @@ class FlangeFormController {
 
   private final Parts parts;
   private final DrawFlange draw;
+  private final PartChoices choices;
 
-  FlangeFormController(Parts parts, DrawFlange draw) {
+  FlangeFormController(Parts parts, DrawFlange draw, PartChoices choices) {
     this.parts = parts;
     this.draw = draw;
+    this.choices = choices;
   }
 
   @ModelAttribute
-  void choices(Model model) {
+  void kinds(Model model) {
     model.addAttribute("kinds", PartChoices.KINDS);
-    model.addAttribute("edges", PartChoices.EDGES);
+    model.addAttribute("yAxes", PartChoices.Y_AXES);
   }
 
   @GetMapping("/parts/{id}/flanges/new")
@@ -51,6 +57,7 @@ class FlangeFormController {
       @PathVariable long id,
       @ModelAttribute("form") FlangeEntry form,
       BindingResult said,
+      @ModelAttribute("path") PathEntry path,
       Model model,
       HttpServletResponse response) {
     try {
@@ -76,6 +83,7 @@ class FlangeFormController {
       @RequestParam long version,
       @ModelAttribute("form") FlangeEntry form,
       BindingResult said,
+      @ModelAttribute("path") PathEntry path,
       Model model,
       HttpServletResponse response) {
     try {
@@ -86,6 +94,32 @@ class FlangeFormController {
       flange(id, flangeId, model);
       return PAGE;
     }
+  }
+
+  /** Writes the stations of a drawn path into the form, to be looked at; nothing is stored. */
+  @PostMapping("/parts/{id}/flanges/path")
+  String read(
+      @PathVariable long id,
+      @RequestParam(required = false) @Nullable Long flangeId,
+      @ModelAttribute("form") FlangeEntry form,
+      @ModelAttribute("path") PathEntry path,
+      BindingResult said,
+      Model model,
+      HttpServletResponse response) {
+    if (flangeId == null) {
+      part(id, model);
+    } else {
+      flange(id, flangeId, model);
+    }
+    try {
+      ReadPath.Read read = ReadPath.of(path);
+      model.addAttribute("form", form.along(read.lines()));
+      model.addAttribute("read", PathSaid.of(read.drawn(), form.flangeKind()));
+    } catch (Refused refusal) {
+      FormRefusal.onto(said, response, refusal);
+      model.addAttribute("unread", "The path was not read; why stands beside it.");
+    }
+    return PAGE;
   }
 
   @PostMapping("/parts/{id}/flanges/{flangeId}/remove")
@@ -103,6 +137,10 @@ class FlangeFormController {
     Part part = parts.whole(id).orElseThrow(() -> Refused.unknown("part", id));
     model.addAttribute("part", part);
     model.addAttribute("build", part.build());
+    model.addAttribute("edges", choices.edges(part.build().id()));
+    if (!model.containsAttribute("path")) {
+      model.addAttribute("path", PathEntry.EMPTY);
+    }
     return part;
   }
 

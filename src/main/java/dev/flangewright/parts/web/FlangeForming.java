@@ -26,6 +26,8 @@ record FlangeForming(
     @Schema(description = "Part of it in the runs that stretch, mm, never negative.")
         double putInMm,
     @Schema(description = "Along the mould line, mm.") double contourLengthMm,
+    @Schema(description = "Part of it along which cutouts leave a flange, mm.")
+        double formedLengthMm,
     @Schema(description = "Along the web's tangent line, mm.") double tangentLengthMm,
     double thinnestEdgeMm,
     @Schema(description = "Strain over the strain at which the edge ruffles; above 1 it ruffles.")
@@ -38,6 +40,7 @@ record FlangeForming(
     @Schema(description = "Radius of the block that allows for springback, mm; null when unknown.")
         @Nullable Double blockRadiusMm,
     Trimmed atFinishedWidth,
+    @Schema(description = "How well the contour agrees with its stations.") FitAnswer fit,
     List<StationForming> stations) {
 
   /** The demand if the flange is trimmed to its finished width before it is formed. */
@@ -60,7 +63,7 @@ record FlangeForming(
     }
   }
 
-  static FlangeForming of(PartFigures.OfFlange figured) {
+  static FlangeForming of(PartFigures part, PartFigures.OfFlange figured) {
     FlangeToFigure flange = figured.flange();
     FlangeFigures working = figured.working();
     BendRadiusCheck bend = working.bendRadius();
@@ -75,6 +78,7 @@ record FlangeForming(
         working.takeOutMm(),
         working.putInMm(),
         working.contourLengthMm(),
+        working.formedLengthMm(),
         working.tangentLengthMm(),
         working.thinnestEdgeMm(),
         working.peakRuffleRatio(),
@@ -83,6 +87,7 @@ record FlangeForming(
         bend == null ? null : bend.isWideEnough(),
         working.blockRadiusMm(),
         Trimmed.of(figured.finished()),
-        working.stations().stream().map(StationForming::of).toList());
+        FitAnswer.of(part, figured),
+        StationForming.of(working));
   }
 }

@@ -29,4 +29,15 @@ class FormingApi {
     }
     return FlangeAnswer.of(request.section());
   }
+
+  @PostMapping("/contour")
+  @Operation(
+      summary = "Take a contour from an SVG path",
+      description =
+          "Stations on the path, its length, corners, and the kind of flange it makes. Nothing is"
+              + " stored. "
+              + InJson.CAUTION)
+  ContourAnswer contour(@Valid @RequestBody ContourRequest request) {
+    return ContourAnswer.of(request.contour());
+  }
 }

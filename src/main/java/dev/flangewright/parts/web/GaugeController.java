@@ -1,6 +1,7 @@
 package dev.flangewright.parts.web;
 
 import dev.flangewright.forming.FormingException;
+import dev.flangewright.parts.FormRefusal;
 import dev.flangewright.parts.GaugeEntry;
 import dev.flangewright.parts.GaugeKind;
 import dev.flangewright.parts.GaugeReading;
@@ -42,7 +43,7 @@ class GaugeController {
       Model model,
       HttpServletResponse response) {
     Part part = parts.whole(id).orElseThrow(() -> Refused.unknown("part", id));
-    GaugeEntry form = begun(part, asked);
+    GaugeEntry form = asked.on(part);
     BindingResult said = new BeanPropertyBindingResult(form, "form");
     model.addAttribute("part", part);
     model.addAttribute("build", part.build());
@@ -68,21 +69,5 @@ class GaugeController {
     } catch (Refused refusal) {
       FormRefusal.onto(said, response, refusal);
     }
-  }
-
-  /** The first edge and the straight-edge, until somebody chooses. */
-  private static GaugeEntry begun(Part part, GaugeEntry asked) {
-    String first = part.flanges().isEmpty() ? "" : part.flanges().get(0).name();
-    return new GaugeEntry(
-        asked.flange().isEmpty() ? first : asked.flange(),
-        GaugeKind.named(asked.gauge()).name(),
-        asked.station(),
-        asked.fromStation(),
-        asked.toStation(),
-        asked.gapAt(),
-        asked.webDepthMm(),
-        asked.otherFlange(),
-        asked.widthMm(),
-        asked.reading());
   }
 }

@@ -20,18 +20,20 @@ record MetalRow(String label, Figure figure, String source, String knownBy, Stri
         of("Young's modulus", metal.youngMpa(), 0, "MPa", "springback and the block"),
         of("Tensile strength", metal.utsMpa(), 0, "MPa", "nothing on this page"),
         of("Density", metal.densityKgM3(), 0, "kg/m³", "the mass of the blank"),
+        of("R, normal anisotropy", metal.anisotropy(), 2, "", "R, the shop value serves instead"),
         of("Smallest bend radius", metal.minBendRadiusMm(), 2, "mm", "the bend radius check"));
   }
 
   private static MetalRow of(
       String label, @Nullable Sourced value, int decimals, String unit, String without) {
     return value == null
-        ? new MetalRow(label, Figure.words("not known"), "no table gives it", "", without)
+        ? new MetalRow(
+            label, Figure.words("not known"), "no certificate and no table gives it", "", without)
         : new MetalRow(
             label,
             Figure.of(value.value(), decimals, unit),
             value.source(),
-            value.fromMemory() ? "from memory: check before relying on it" : value.knownBy(),
+            value.knownInWords(),
             "");
   }
 }

@@ -3,6 +3,7 @@ package dev.flangewright.parts.web;
 import dev.flangewright.materials.MaterialLibrary;
 import dev.flangewright.parts.Builds;
 import dev.flangewright.parts.DrawPart;
+import dev.flangewright.parts.FormRefusal;
 import dev.flangewright.parts.Part;
 import dev.flangewright.parts.PartEntry;
 import dev.flangewright.parts.Parts;
@@ -102,7 +103,7 @@ class PartFormController {
         "build", builds.findById(buildId).orElseThrow(() -> Refused.unknown("build", buildId)));
     model.addAttribute("frames", choices.frames(buildId));
     model.addAttribute("hands", PartChoices.HANDS);
-    model.addAttribute("metals", library.names());
+    model.addAttribute("metals", library.names(buildId));
     return "parts/part-form";
   }
 }

@@ -22,6 +22,7 @@ record PartForming(
     @Schema(description = "The flanges that have a contour.") List<FlangeForming> flanges,
     @Schema(description = "Null when no flange has a contour.") @Nullable BlankAnswer blank,
     MetalAnswer metal,
+    List<ShopValueAnswer> shopValues,
     @Schema(description = "Null when no flange has a contour.") @Nullable RiskAnswer risk,
     String caution) {
 
@@ -50,11 +51,10 @@ record PartForming(
         sheet.insideBendRadiusMm(),
         sheet.kFactor(),
         sheet.anisotropy(),
-        figures.flanges().stream().map(FlangeForming::of).toList(),
-        figures.development() == null
-            ? null
-            : BlankAnswer.of(figures.development(), figures.blankMassKg()),
+        figures.flanges().stream().map(one -> FlangeForming.of(figures, one)).toList(),
+        figures.development() == null ? null : BlankAnswer.of(figures, figures.development()),
         MetalAnswer.of(figures.metal()),
+        ShopValueAnswer.of(figures.shopValues()),
         figures.risk() == null ? null : RiskAnswer.of(figures.risk()),
         InJson.CAUTION);
   }

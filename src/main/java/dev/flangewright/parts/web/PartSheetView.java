@@ -2,6 +2,7 @@ package dev.flangewright.parts.web;
 
 import dev.flangewright.forming.BendRadiusCheck;
 import dev.flangewright.forming.Formula;
+import dev.flangewright.forming.HoleFinding;
 import dev.flangewright.forming.PartDevelopment;
 import dev.flangewright.forming.Springback;
 import dev.flangewright.materials.Sourced;
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param verdict the answer to the page's question
  * @param drawing trusted SVG of the part, empty without a contour
  * @param grain which way the grain should run; empty without a contour
+ * @param holeWarnings what there is to mind about the holes, in sentences
  * @param outlineProblem what is wrong with the developed outline; null when nothing is
  */
 record PartSheetView(
@@ -29,7 +31,10 @@ record PartSheetView(
     String grain,
     boolean closedByChord,
     @Nullable String outlineProblem,
-    List<MetalRow> metal) {
+    List<HoleRow> holes,
+    List<String> holeWarnings,
+    List<MetalRow> metal,
+    List<ShopValueRow> shopValues) {
 
   static PartSheetView of(Part part, PartFigures figures) {
     PartDevelopment blank = figures.development();
@@ -38,11 +43,14 @@ record PartSheetView(
         SegmentDrawing.of("segment", part.partNumber(), figures),
         figures.flanges().stream().map(one -> FlangeFiguresView.of(figures, one)).toList(),
         bend(figures),
-        blank == null ? List.of() : blank(figures, blank),
+        blank == null ? List.of() : BlankRows.of(figures, blank),
         blank == null ? "" : GrainAdvice.of(blank.bendLines()),
         blank != null && blank.closedByChord(),
         blank == null ? null : blank.problem(),
-        MetalRow.of(figures.metal()));
+        part.holes().list().stream().map(HoleRow::of).toList(),
+        figures.holeFindings().stream().map(HoleFinding::sentence).toList(),
+        MetalRow.of(figures.metal()),
+        ShopValueRow.of(figures.shopValues()));
   }
 
   private static List<FigureRow> bend(PartFigures figures) {
@@ -58,39 +66,32 @@ record PartSheetView(
             "Inside bend radius", Figure.mm(figures.sheet().insideBendRadiusMm(), 2), null));
     rows.add(
         FigureRow.of(
-                "Smallest the tables allow",
+                "Smallest allowed",
                 Figure.mm(check == null ? null : check.minBendRadiusMm(), 2),
                 Formula.BEND_RADIUS)
-            .noting(least == null ? "no table has this metal" : source(least)));
+            .noting(least == null ? "no certificate and no table has this metal" : least.said()));
     if (check != null) {
       rows.add(
           FigureRow.of(
                   "Used of the bend radius",
                   Figure.percent(check.utilisation(), 0),
                   Formula.BEND_RADIUS)
-              .noting(check.isWideEnough() ? "wide enough" : "tighter than the tables allow"));
+              .noting(check.isWideEnough() ? "wide enough" : "tighter than allowed"));
     }
     rows.add(
         FigureRow.of("Block radius", Figure.mm(block, 2), Formula.SPRINGBACK)
-            .noting("a hand-formed flange springs back more: prove it on a trial piece"));
+            .noting(
+                "a hand-formed flange springs back more: prove it on a trial piece"
+                    + stiffness(figures)));
     return rows;
   }
 
-  private static String source(Sourced least) {
-    return least.fromMemory() ? least.source() + ", from memory" : least.source();
-  }
-
-  private static List<FigureRow> blank(PartFigures figures, PartDevelopment blank) {
-    var box = blank.bounds();
-    double length = Math.max(box.widthMm(), box.heightMm());
-    double breadth = Math.min(box.widthMm(), box.heightMm());
-    Double area = blank.areaMm2();
-    return List.of(
-        FigureRow.of("Length", Figure.mm(length, 1), Formula.OUTLINE)
-            .noting("of the box around it, along the frame's axes"),
-        FigureRow.of("Breadth", Figure.mm(breadth, 1), Formula.OUTLINE),
-        FigureRow.of(
-            "Area", Figure.of(area == null ? null : area / 100, 1, "cm²"), Formula.OUTLINE),
-        FigureRow.of("Mass", Figure.of(figures.blankMassKg(), 3, "kg"), Formula.MASS));
+  /** The values of the metal behind springback. */
+  private static String stiffness(PartFigures figures) {
+    Sourced proof = figures.metal().proofMpa();
+    Sourced young = figures.metal().youngMpa();
+    return proof == null || young == null
+        ? ""
+        : ". Proof stress by %s. Young's modulus by %s".formatted(proof.said(), young.said());
   }
 }

@@ -2,6 +2,7 @@ package dev.flangewright.parts.web;
 
 import dev.flangewright.forming.DemandZone;
 import dev.flangewright.forming.FormingPlan;
+import dev.flangewright.forming.Practice;
 import dev.flangewright.materials.Sourced;
 import dev.flangewright.parts.PartFigures;
 import java.util.List;
@@ -18,39 +19,43 @@ record PlanView(
     String where, List<PassRow> passes, String blocks, String softening, List<ZoneRow> zones) {
 
   private static final String UNKNOWN =
-      "The uniform strain of this temper is not in the tables, or not fit to go by,"
-          + " so this page gives no advice on softening.";
+      "The uniform strain of this temper stands in no certificate and no table, or is not fit to go"
+          + " by, so this page gives no advice on softening.";
 
   static PlanView of(PartFigures part, PartFigures.OfFlange figured) {
     Sourced uniform = part.metal().uniformStrain();
     FormingPlan plan =
-        FormingPlan.of(figured.working(), part.sheet(), uniform == null ? null : uniform.value());
+        FormingPlan.of(
+            figured.working(),
+            part.sheet(),
+            uniform == null ? null : uniform.value(),
+            part.practice());
     return new PlanView(
         "Bend angles from flat and edge strain at station %d, where the edge has most to do."
             .formatted(plan.peakStation()),
         plan.passes().stream().map(PassRow::of).toList(),
-        blocks(plan.firstBlockAngleDeg()),
-        uniform == null ? UNKNOWN : softening(plan, uniform),
+        blocks(plan.firstBlockAngleDeg(), part.practice()),
+        uniform == null ? UNKNOWN : softening(plan, uniform, part.practice()),
         DemandZone.of(figured.working(), DemandZone.DEFAULT_LENGTH_MM).stream()
             .map(ZoneRow::of)
             .toList());
   }
 
-  private static String blocks(@Nullable Double firstAngleDeg) {
+  private static String blocks(@Nullable Double firstAngleDeg, Practice practice) {
     return firstAngleDeg == null
         ? ""
         : ("More than %d passes: two sets of blocks are advised, the first to bring the flange to"
                 + " %s°, the second to the block angle.")
-            .formatted(FormingPlan.PASSES_ON_ONE_BLOCK, Figure.of(firstAngleDeg, 1, "").text());
+            .formatted(practice.passesOnOneBlock(), Figure.of(firstAngleDeg, 1, "").text());
   }
 
-  private static String softening(FormingPlan plan, Sourced uniform) {
+  private static String softening(FormingPlan plan, Sourced uniform, Practice practice) {
     String share =
-        "%s of the uniform strain, %s%s"
+        "%s of the uniform strain, %s (%s)"
             .formatted(
-                Figure.percent(FormingPlan.SHARE_BEFORE_SOFTENING, 0),
-                Figure.percent(uniform.value(), 0),
-                uniform.fromMemory() ? " (from memory)" : "");
+                Figure.percent(practice.shareBeforeSoftening(), 0),
+                Figure.percent(uniform.value(), 1),
+                uniform.said());
     boolean soften = plan.passes().stream().anyMatch(FormingPlan.Pass::softenFirst);
     return soften
         ? ("Soften where the table says so, before the edge passes %s; only where the drawing and"

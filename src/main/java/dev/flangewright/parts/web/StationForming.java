@@ -1,8 +1,12 @@
 package dev.flangewright.parts.web;
 
+import dev.flangewright.forming.BevelTable;
+import dev.flangewright.forming.FlangeFigures;
 import dev.flangewright.forming.FlangeKind;
 import dev.flangewright.forming.StationFigures;
 import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** The figures at one station of a flange. */
@@ -28,9 +32,28 @@ record StationForming(
     @Nullable Double splitUtilisation,
     int passes,
     @Schema(description = "Block angle that allows for springback, degrees; null when unknown.")
-        @Nullable Double blockAngleDeg) {
+        @Nullable Double blockAngleDeg,
+    @Schema(
+            description =
+                "Tilt of the saw table for the block, degrees: block angle less 90, positive where"
+                    + " the block leans in under its face; null when unknown.")
+        @Nullable Double sawTiltDeg,
+    @Schema(
+            description =
+                "Whether a cutout takes the flange away here: the figures are then as if it did"
+                    + " not, and count in no sum and no peak.")
+        boolean cutAway) {
 
-  static StationForming of(StationFigures at) {
+  /** One for every station of a flange. */
+  static List<StationForming> of(FlangeFigures figures) {
+    var bevels = BevelTable.of(figures).rows();
+    return IntStream.range(0, bevels.size())
+        .mapToObj(i -> of(figures.stations().get(i), bevels.get(i).tiltDeg(), figures.isCutAway(i)))
+        .toList();
+  }
+
+  private static StationForming of(
+      StationFigures at, @Nullable Double sawTiltDeg, boolean cutAway) {
     return new StationForming(
         at.number(),
         at.arcMm(),
@@ -47,6 +70,8 @@ record StationForming(
         at.ruffleRatio(),
         at.splitUtilisation(),
         at.passes(),
-        at.blockAngleDeg());
+        at.blockAngleDeg(),
+        sawTiltDeg,
+        cutAway);
   }
 }

@@ -1,6 +1,9 @@
 package dev.flangewright.parts.web;
 
+import dev.flangewright.forming.FlangeFigures;
 import dev.flangewright.forming.StationFigures;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /** A station of a flange as the part sheet lists it; lengths in mm. */
 record StationRow(
@@ -18,10 +21,17 @@ record StationRow(
     Figure split,
     Figure blockAngle) {
 
-  static StationRow of(StationFigures station) {
+  /** One for every station; where a cutout takes the flange away the kind says so. */
+  static List<StationRow> of(FlangeFigures figures) {
+    return IntStream.range(0, figures.stations().size())
+        .mapToObj(i -> of(figures.stations().get(i), figures.isCutAway(i)))
+        .toList();
+  }
+
+  private static StationRow of(StationFigures station, boolean cutAway) {
     return new StationRow(
         station.number(),
-        station.kind().label(),
+        cutAway ? "cut out (as if it were not)" : station.kind().label(),
         Figure.mm(station.arcMm(), 1),
         Figure.mm(station.radiusMm(), 1),
         Figure.of(station.bendAngleDeg(), 1, "°"),

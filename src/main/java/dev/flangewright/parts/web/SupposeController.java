@@ -3,6 +3,7 @@ package dev.flangewright.parts.web;
 import dev.flangewright.forming.FormingException;
 import dev.flangewright.materials.MaterialLibrary;
 import dev.flangewright.parts.FigurePart;
+import dev.flangewright.parts.FormRefusal;
 import dev.flangewright.parts.Part;
 import dev.flangewright.parts.Parts;
 import dev.flangewright.parts.Suppose;
@@ -31,12 +32,19 @@ class SupposeController {
   private final FigurePart figure;
   private final Suppose suppose;
   private final MaterialLibrary library;
+  private final PartChoices choices;
 
-  SupposeController(Parts parts, FigurePart figure, Suppose suppose, MaterialLibrary library) {
+  SupposeController(
+      Parts parts,
+      FigurePart figure,
+      Suppose suppose,
+      MaterialLibrary library,
+      PartChoices choices) {
     this.parts = parts;
     this.figure = figure;
     this.suppose = suppose;
     this.library = library;
+    this.choices = choices;
   }
 
   @GetMapping("/parts/{id}/suppose")
@@ -52,8 +60,8 @@ class SupposeController {
     model.addAttribute(BindingResult.MODEL_KEY_PREFIX + "form", said);
     model.addAttribute("part", part);
     model.addAttribute("build", part.build());
-    model.addAttribute("edges", PartChoices.EDGES);
-    model.addAttribute("metals", library.names());
+    model.addAttribute("edges", choices.edges(part.build().id()));
+    model.addAttribute("metals", library.names(part.build().id()));
     try {
       model.addAttribute("view", SupposeView.of(part, figure.of(part), suppose.of(part, form)));
     } catch (FormingException refusal) {

@@ -46,8 +46,7 @@ final class Verdict {
     String used = Figure.percent(risk.utilisation(), 0).toString();
     return switch (risk.governing()) {
       case SPLIT -> split(figures) + used + " of what this edge takes before it splits.";
-      case BEND_RADIUS ->
-          "the smallest bend the tables allow this metal is " + used + " of the bend drawn.";
+      case BEND_RADIUS -> "the smallest bend allowed this metal is " + used + " of the bend drawn.";
       case RUFFLE -> passes(figures) + " passes to gather; eight count as the limit.";
     };
   }

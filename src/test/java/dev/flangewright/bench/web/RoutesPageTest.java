@@ -12,9 +12,6 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
-import java.util.List;
-import java.util.Arrays;
-import java.util.Comparator;
 import dev.flangewright.bench.AWorkshop;
 import dev.flangewright.bench.KeepRoutes;
 import dev.flangewright.bench.Piece;
@@ -25,6 +22,9 @@ import dev.flangewright.parts.DrawPart;
 import dev.flangewright.parts.Parts;
 import dev.flangewright.people.Role;
 import dev.flangewright.testing.DatabaseTest;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;

@@ -8,8 +8,11 @@ import dev.flangewright.drawing.Drawn;
 import dev.flangewright.drawing.Numbers;
 import dev.flangewright.drawing.Spot;
 import dev.flangewright.forming.Contour;
+import dev.flangewright.forming.Cutout;
 import dev.flangewright.forming.EdgeCondition;
 import dev.flangewright.forming.FlangeFigures;
+import dev.flangewright.forming.Hole;
+import dev.flangewright.forming.HoleKind;
 import dev.flangewright.forming.MetalValues;
 import dev.flangewright.forming.PartDevelopment;
 import dev.flangewright.forming.Sheet;
@@ -201,6 +204,87 @@ class PartDrawingsTest {
     assertThat(drawn.withClass("d-outline").get(0).getAttribute("d")).doesNotContain("Z");
     assertThat(drawn.withClass("d-joint")).hasSize(1);
     assertThat(drawn(OUTER, INNER).withClass("d-outline").get(0).getAttribute("d")).endsWith("Z");
+  }
+
+  private static final List<Hole> HOLES =
+      List.of(
+          new Hole("T1", HoleKind.TOOLING, 0, 260, 6),
+          new Hole("L <b>1</b>", HoleKind.LIGHTENING, 180, 180, 40));
+
+  /** The ring of a half circle, with holes, an allowance and a way cut through the outer edge. */
+  private static Drawn cutRing(double allowanceMm) {
+    Contour outer = OUTER.contour();
+    FlangeFigures figures =
+        FlangeFigures.of(
+            outer, SHEET, METAL, EdgeCondition.POLISHED, List.of(new Cutout(400, 460, null)));
+    FormedEdge cut = new FormedEdge("outer", outer, figures, SHEET.thicknessMm(), null);
+    return Drawn.of(
+        SegmentDrawing.of(
+            "part",
+            "P",
+            List.of(cut, INNER),
+            PartDevelopment.of(
+                List.of(outer, INNER.contour()),
+                List.of(figures, INNER.figures()),
+                HOLES,
+                allowanceMm)));
+  }
+
+  @Test
+  void holes_are_round_at_true_size_with_a_centre_mark_and_their_label() {
+    Drawn drawn = cutRing(0);
+    List<Element> holes = drawn.withClass("d-hole");
+    double perMm = Box.around(Drawn.spots(drawn.withClass("d-contour").get(0))).width() / (2 * 300);
+    assertThat(holes).hasSize(2);
+    assertThat(Drawn.number(holes.get(0), "r")).isCloseTo(3 * perMm, within(0.02));
+    assertThat(Drawn.number(holes.get(1), "r")).isCloseTo(20 * perMm, within(0.02));
+    assertThat(drawn.withClass("d-centre")).hasSize(2);
+    assertThat(drawn.words()).contains("T1", "L <b>1</b>");
+    assertThat(drawn.words().get(1)).endsWith("2 holes in the web.");
+  }
+
+  @Test
+  void teeth_stand_only_on_the_metal_that_a_cutout_leaves_and_the_bend_line_is_broken() {
+    Drawn drawn = cutRing(0);
+    // 60 mm of 300 mm radius are 11.5°: of the stations every 3° three lie well within the way.
+    int gone = OUTER.stations().size() + INNER.stations().size() - teeth(drawn).size();
+    assertThat(gone).isBetween(1, 3);
+    assertThat(drawn.withClass("d-bend")).hasSize(3);
+  }
+
+  @Test
+  void an_allowance_is_drawn_outside_the_outline_and_the_rectangle_around_both() {
+    assertThat(cutRing(0).withClass("d-trimmed")).isEmpty();
+    Drawn drawn = cutRing(6);
+    Box cut = Box.around(Drawn.spots(drawn.withClass("d-outline").get(0)));
+    Box trimmed = Box.around(Drawn.spots(drawn.withClass("d-trimmed").get(0)));
+    double perMm = Box.around(Drawn.spots(drawn.withClass("d-contour").get(0))).width() / (2 * 300);
+    assertThat(trimmed.minY() - cut.minY()).isCloseTo(6 * perMm, within(0.1));
+    assertThat(cut.maxY() - trimmed.maxY()).isCloseTo(6 * perMm, within(0.1));
+    Box rectangle = Box.around(Drawn.spots(drawn.withClass("d-rectangle").get(0)));
+    assertThat(rectangle.minX()).isCloseTo(cut.minX(), within(0.1));
+    assertThat(rectangle.maxY()).isCloseTo(cut.maxY(), within(0.1));
+    assertThat(drawn.words()).anyMatch(words -> words.startsWith("Smallest rectangle "));
+  }
+
+  @Test
+  void the_graph_of_strain_is_broken_where_the_edge_is_cut_out() {
+    FlangeFigures figures =
+        FlangeFigures.of(
+            OUTER.contour(),
+            SHEET,
+            METAL,
+            EdgeCondition.POLISHED,
+            List.of(new Cutout(400, 460, null)));
+    FormedEdge cut = new FormedEdge("outer", OUTER.contour(), figures, SHEET.thicknessMm(), null);
+    List<Element> curves = Drawn.of(StrainGraph.of("g", "P", cut)).withClass("d-curve");
+    assertThat(curves).hasSize(2);
+    List<Spot> before = Drawn.spots(curves.get(0));
+    List<Spot> after = Drawn.spots(curves.get(1));
+    double gap = after.get(0).x() - before.get(before.size() - 1).x();
+    double whole = after.get(after.size() - 1).x() - before.get(0).x();
+    assertThat(gap / whole).isCloseTo(60 / OUTER.contour().lengthMm(), within(0.0002));
+    assertThat(Drawn.of(StrainGraph.of("g", "P", OUTER)).withClass("d-curve")).hasSize(1);
   }
 
   @Test

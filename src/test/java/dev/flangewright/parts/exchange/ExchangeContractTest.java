@@ -298,6 +298,66 @@ class ExchangeContractTest {
     assertThat(preview(register, contours).changesNothing()).isTrue();
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"0.05", "0.10", "0", ""})
+  void a_tolerance_comes_back_as_it_was_written(String tolerance) {
+    String fitted = Loft.fitted(tolerance, Loft.outer(NUMBER), Loft.inner(NUMBER));
+
+    apply(fitted, CONTOURS);
+
+    assertThat(register()).isEqualTo(fitted);
+    assertThat(contours()).isEqualTo(CONTOURS);
+    assertThat(preview(fitted, CONTOURS).changesNothing()).isTrue();
+  }
+
+  @Test
+  void a_file_without_tolerances_leaves_those_that_flanges_have() {
+    apply(Loft.fitted("0.10", Loft.outer(NUMBER), Loft.inner(NUMBER)), CONTOURS);
+
+    assertThat(preview(REGISTER, CONTOURS).changesNothing()).isTrue();
+    apply(REGISTER.replace(",C,2024", ",D,2024"), null);
+
+    assertThat(register())
+        .isEqualTo(
+            Loft.fitted("0.10", Loft.outer(NUMBER), Loft.inner(NUMBER))
+                .replace(",C,2024", ",D,2024"));
+  }
+
+  @Test
+  void a_new_tolerance_is_shown_and_taken() {
+    apply(REGISTER, CONTOURS);
+    String fitted = Loft.fitted("0.10", Loft.outer(NUMBER), Loft.inner(NUMBER));
+
+    assertThat(preview(fitted, null).changes())
+        .containsExactly(
+            new Change(NUMBER, "outer", "fit_tolerance_mm", "", "0.10"),
+            new Change(NUMBER, "inner", "fit_tolerance_mm", "", "0.10"));
+    apply(fitted, null);
+    assertThat(register()).isEqualTo(fitted);
+  }
+
+  @Test
+  void a_tolerance_out_of_range_is_refused_and_one_too_small_names_the_station() {
+    assertThat(preview(Loft.fitted("5.1", Loft.outer(NUMBER)), null).problems())
+        .singleElement()
+        .satisfies(
+            problem -> {
+              assertThat(problem.column()).isEqualTo("fit_tolerance_mm");
+              assertThat(problem.reason()).isEqualTo("fit_tolerance_mm must be from 0 to 5");
+            });
+    List<String> rows = new ArrayList<>(Loft.outerArc(NUMBER, 9));
+    rows.set(4, NUMBER + ",outer,5,0.00,503.00,88.4,");
+    assertThat(preview(Loft.fitted("0.1", Loft.outer(NUMBER)), Loft.contours(rows)).problems())
+        .singleElement()
+        .satisfies(
+            problem -> {
+              assertThat(problem.file()).isEqualTo("contours.csv");
+              assertThat(problem.line()).isEqualTo(6);
+              assertThat(problem.reason())
+                  .startsWith("station 5: fit_tolerance_mm is 0.1: no fair curve");
+            });
+  }
+
   @Test
   void an_empty_build_exports_its_headers() {
     assertThat(register()).isEqualTo(Loft.REGISTER_HEADER + "\r\n");

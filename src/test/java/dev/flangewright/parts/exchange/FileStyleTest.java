@@ -59,6 +59,11 @@ class FileStyleTest {
 
     assertThat(FileStyle.of(style.text(), CsvFile.CONTOURS)).isEqualTo(style);
     assertThat(FileStyle.usual(CsvFile.REGISTER).text()).hasSizeLessThanOrEqualTo(40);
+    FileStyle longest =
+        new FileStyle(true, "\n", true, List.of(), -1 >>> 15, -1 >>> 15)
+            .withAllColumns(CsvFile.REGISTER);
+    assertThat(longest.text()).hasSizeLessThanOrEqualTo(40);
+    assertThat(FileStyle.of(longest.text(), CsvFile.REGISTER)).isEqualTo(longest);
   }
 
   @Test

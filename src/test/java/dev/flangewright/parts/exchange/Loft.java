@@ -35,6 +35,16 @@ final class Loft {
     return outer(number).replace("outer,shrink", "inner,stretch");
   }
 
+  /** The same rows with a tolerance each, in a column of their own. */
+  static String fitted(String toleranceMm, String... rows) {
+    return REGISTER_HEADER
+        + ",fit_tolerance_mm\n"
+        + String.join("," + toleranceMm + "\n", rows)
+        + ","
+        + toleranceMm
+        + "\n";
+  }
+
   /** An arc of a circle of 500 mm about the origin, counter-clockwise: it turns left. */
   static List<String> outerArc(String number, int stations) {
     return arc(number, "outer", 500, stations, i -> i);
