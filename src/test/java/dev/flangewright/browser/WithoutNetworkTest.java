@@ -56,9 +56,10 @@ class WithoutNetworkTest {
     phone = browsing.phone();
     page = Browsing.signedIn(phone, "volunteer");
     page.navigate("/builds/" + workshop.buildId() + "/bench");
-    page.waitForFunction(
+    String kept =
         "async () => (await (await caches.open('pages')).match('/pieces/%d')) !== undefined"
-            .formatted(piece));
+            .formatted(piece);
+    page.waitForCondition(() -> Boolean.TRUE.equals(page.evaluate(kept)));
   }
 
   @AfterEach
