@@ -23,6 +23,8 @@ class CurrentPlace {
           Map.entry("shop-values", "parts"),
           Map.entry("bench", "bench"),
           Map.entry("pieces", "bench"),
+          Map.entry("blocks", "blocks"),
+          Map.entry("block-sets", "blocks"),
           Map.entry("inspections", "quality"),
           Map.entry("quality", "quality"),
           Map.entry("route", "routes"),

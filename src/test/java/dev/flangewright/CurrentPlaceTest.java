@@ -15,6 +15,8 @@ class CurrentPlaceTest {
     "/builds/7/parts/12, parts",
     "/builds/7/bench, bench",
     "/parts/12/pieces/3, bench",
+    "/builds/7/blocks, blocks",
+    "/block-sets/4, blocks",
     "/builds/7/import, import",
     "/people/new, people",
     "/sign-in, ''"

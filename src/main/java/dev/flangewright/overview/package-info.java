@@ -3,6 +3,7 @@
     allowedDependencies = {
       "quality",
       "bench",
+      "blocks",
       "parts",
       "parts :: exchange",
       "materials",

@@ -4,7 +4,11 @@ package dev.flangewright.people;
 public enum Permission {
   /** Make and change builds, frames, parts, flanges, contours and the route; import files. */
   EDIT_REGISTER("edit the register and import files"),
-  /** Begin a piece; start and finish its stages; undo the last entry. */
+  /** Record block sets and their blocks; make ready, repair and scrap blocks. */
+  KEEP_BLOCKS("keep the block sets"),
+  /**
+   * Begin a piece; start and finish its stages; undo the last entry; take blocks and report damage.
+   */
   LOG_WORK("log work on pieces"),
   /** Do the named check of a hold point. */
   RELEASE_HOLD("do the check of a hold point"),

@@ -1,6 +1,6 @@
 package dev.flangewright.quality;
 
-import dev.flangewright.bench.LogTime;
+import dev.flangewright.people.LogTime;
 import java.time.Instant;
 
 /**

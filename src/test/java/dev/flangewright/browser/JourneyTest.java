@@ -87,6 +87,8 @@ class JourneyTest {
       look(page, "/builds/1", "overview" + suffix, "How far is Tidewing?");
       look(page, "/builds/1/parts", "register" + suffix, "TW-F07-S1");
       look(page, "/builds/1/bench", "bench" + suffix, "What needs forming next?");
+      look(page, "/builds/1/blocks", "blocks" + suffix, "Which blocks are ready?");
+      followed(page, "TW-B04-S3", "block-set" + suffix, "Is TW-B04-S3 ready?");
       look(page, "/builds/1/quality", "quality" + suffix, "Why were pieces scrapped?");
       look(page, "/builds/1/routes", "routes" + suffix, "Edges deburred and polished");
       look(page, "/builds/1/import", "import" + suffix, "register.csv");
@@ -210,6 +212,13 @@ class JourneyTest {
     noSidewaysScroll(page);
     Browsing.picture(page, name);
     Accessibility.hasNoViolations(page);
+  }
+
+  /** A page without a fixed address, by the link that leads to it from the present one. */
+  private static void followed(Page page, String link, String name, String words) {
+    page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName(link).setExact(true)).click();
+    page.waitForLoadState();
+    look(page, page.url(), name, words);
   }
 
   private static void show(Page page, String address, String name, String words) {

@@ -24,4 +24,11 @@ class RoleTest {
         .filteredOn(role -> role.permissions().contains(Permission.MANAGE_PEOPLE))
         .containsExactly(Role.LEAD);
   }
+
+  @Test
+  void blocks_are_kept_by_the_lead_and_the_fitters() {
+    assertThat(Role.values())
+        .filteredOn(role -> role.permissions().contains(Permission.KEEP_BLOCKS))
+        .containsExactlyInAnyOrder(Role.LEAD, Role.FITTER);
+  }
 }

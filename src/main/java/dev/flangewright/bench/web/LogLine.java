@@ -1,7 +1,7 @@
 package dev.flangewright.bench.web;
 
-import dev.flangewright.bench.LogTime;
 import dev.flangewright.bench.PieceEvent;
+import dev.flangewright.people.LogTime;
 import java.time.Instant;
 
 /**

@@ -1,9 +1,9 @@
 package dev.flangewright.bench.web;
 
 import dev.flangewright.bench.GaugeLog;
-import dev.flangewright.bench.LogTime;
 import dev.flangewright.parts.GaugeEntry;
 import dev.flangewright.parts.GaugeKind;
+import dev.flangewright.people.LogTime;
 import java.time.Instant;
 
 /** A gauge reading in the list of a piece's readings. */

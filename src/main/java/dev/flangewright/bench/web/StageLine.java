@@ -1,8 +1,8 @@
 package dev.flangewright.bench.web;
 
 import dev.flangewright.bench.Hours;
-import dev.flangewright.bench.LogTime;
 import dev.flangewright.bench.PieceStage;
+import dev.flangewright.people.LogTime;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;

@@ -13,6 +13,7 @@ import dev.flangewright.parts.exchange.Progress;
 import dev.flangewright.parts.exchange.RegisterFiles;
 import dev.flangewright.people.MayEditRegister;
 import dev.flangewright.people.ShopClock;
+import java.time.Duration;
 import java.util.List;
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Service;
@@ -25,6 +26,8 @@ public class LoadDemo {
   /** What the build is called. */
   public static final String NAME = "Tidewing";
 
+  private static final Duration A_WEEK = Duration.ofDays(7);
+
   private static final String NOTE =
       "Invented: there is no flying boat Tidewing, and nobody did this work.";
 
@@ -33,6 +36,7 @@ public class LoadDemo {
   private final Parts parts;
   private final LayOutBlank layOut;
   private final RouteOf routes;
+  private final DemoBlocks blocks;
   private final TellHistory history;
   private final ShopClock clock;
 
@@ -42,6 +46,7 @@ public class LoadDemo {
       Parts parts,
       LayOutBlank layOut,
       RouteOf routes,
+      DemoBlocks blocks,
       TellHistory history,
       ShopClock clock) {
     this.makeBuild = makeBuild;
@@ -49,6 +54,7 @@ public class LoadDemo {
     this.parts = parts;
     this.layOut = layOut;
     this.routes = routes;
+    this.blocks = blocks;
     this.history = history;
     this.clock = clock;
   }
@@ -72,7 +78,9 @@ public class LoadDemo {
     layOut.redraw(part.id(), part.version(), DemoLayout.ENTRY);
     Route route = routes.usual(id, PartNature.TWO_FLANGES).orElseThrow();
     List<Act> acts = DemoHistory.acts(route.stages(), clock.instant());
+    blocks.shelve(id, acts.get(0).at().minus(A_WEEK));
     history.of(id, acts);
+    blocks.wear(id, acts.get(acts.size() - 1).at());
     return id;
   }
 }

@@ -2,6 +2,7 @@ package dev.flangewright.parts.web;
 
 import dev.flangewright.parts.Build;
 import dev.flangewright.parts.Builds;
+import dev.flangewright.parts.FormRefusal;
 import dev.flangewright.parts.MakeBuild;
 import dev.flangewright.people.MayEditRegister;
 import dev.flangewright.people.Refused;

@@ -3,6 +3,7 @@ package dev.flangewright.parts.web;
 import dev.flangewright.parts.DrawFlange;
 import dev.flangewright.parts.Flange;
 import dev.flangewright.parts.FlangeEntry;
+import dev.flangewright.parts.FormRefusal;
 import dev.flangewright.parts.Part;
 import dev.flangewright.parts.Parts;
 import dev.flangewright.parts.PathEntry;

@@ -1,6 +1,7 @@
 package dev.flangewright.parts.web;
 
 import dev.flangewright.parts.Builds;
+import dev.flangewright.parts.FormRefusal;
 import dev.flangewright.parts.Frame;
 import dev.flangewright.parts.FrameEntry;
 import dev.flangewright.parts.Frames;

@@ -1,6 +1,7 @@
 package dev.flangewright.parts.web;
 
 import dev.flangewright.forming.FormingException;
+import dev.flangewright.parts.FormRefusal;
 import dev.flangewright.parts.GaugeEntry;
 import dev.flangewright.parts.GaugeKind;
 import dev.flangewright.parts.GaugeReading;

@@ -1,6 +1,7 @@
 package dev.flangewright.parts.web;
 
 import dev.flangewright.parts.CutoutEntry;
+import dev.flangewright.parts.FormRefusal;
 import dev.flangewright.parts.HoleEntry;
 import dev.flangewright.parts.LayOutBlank;
 import dev.flangewright.parts.LayoutEntry;

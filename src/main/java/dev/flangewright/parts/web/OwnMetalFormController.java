@@ -3,6 +3,7 @@ package dev.flangewright.parts.web;
 import dev.flangewright.materials.KeepOwnMetals;
 import dev.flangewright.materials.OwnMetal;
 import dev.flangewright.parts.Builds;
+import dev.flangewright.parts.FormRefusal;
 import dev.flangewright.people.MayEditRegister;
 import dev.flangewright.people.Refused;
 import jakarta.servlet.http.HttpServletResponse;

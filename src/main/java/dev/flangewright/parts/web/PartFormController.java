@@ -3,6 +3,7 @@ package dev.flangewright.parts.web;
 import dev.flangewright.materials.MaterialLibrary;
 import dev.flangewright.parts.Builds;
 import dev.flangewright.parts.DrawPart;
+import dev.flangewright.parts.FormRefusal;
 import dev.flangewright.parts.Part;
 import dev.flangewright.parts.PartEntry;
 import dev.flangewright.parts.Parts;

@@ -3,6 +3,7 @@ package dev.flangewright.parts.web;
 import dev.flangewright.forming.FormingException;
 import dev.flangewright.materials.MaterialLibrary;
 import dev.flangewright.parts.FigurePart;
+import dev.flangewright.parts.FormRefusal;
 import dev.flangewright.parts.Part;
 import dev.flangewright.parts.Parts;
 import dev.flangewright.parts.Suppose;

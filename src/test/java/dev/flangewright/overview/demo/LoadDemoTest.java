@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.flangewright.bench.Piece;
 import dev.flangewright.bench.PieceState;
 import dev.flangewright.bench.Pieces;
+import dev.flangewright.blocks.BlockCondition;
+import dev.flangewright.blocks.BlockLine;
+import dev.flangewright.blocks.Blocks;
+import dev.flangewright.blocks.ListBlockSets;
 import dev.flangewright.forming.FlangeKind;
 import dev.flangewright.forming.RiskLevel;
 import dev.flangewright.parts.Builds;
@@ -38,6 +42,8 @@ class LoadDemoTest {
   @Autowired Builds builds;
   @Autowired Parts parts;
   @Autowired Pieces pieces;
+  @Autowired Blocks blocks;
+  @Autowired ListBlockSets blockSets;
   @Autowired Inspections inspections;
   @Autowired PartProgress progress;
   @Autowired FigurePart figures;
@@ -138,6 +144,20 @@ class LoadDemoTest {
       }
     }
     assertThat(pieces.findAll()).anyMatch(piece -> piece.state() == PieceState.SCRAPPED);
+  }
+
+  @Test
+  void most_blocks_are_ready_and_some_are_to_make_damaged_scrapped_or_at_the_bench() {
+    Map<BlockCondition, Long> conditions =
+        blocks.ofBuild(build).stream()
+            .collect(Collectors.groupingBy(BlockLine::condition, Collectors.counting()));
+    assertThat(conditions.get(BlockCondition.READY)).isGreaterThan(100);
+    assertThat(conditions.get(BlockCondition.TO_MAKE)).isBetween(6L, 9L);
+    assertThat(conditions)
+        .containsEntry(BlockCondition.NEEDS_REPAIR, 1L)
+        .containsEntry(BlockCondition.SCRAPPED, 1L)
+        .containsEntry(BlockCondition.IN_USE, 4L);
+    assertThat(blockSets.of(build)).filteredOn(line -> line.set() == null).hasSize(3);
   }
 
   @Test

@@ -1,4 +1,4 @@
-package dev.flangewright.bench;
+package dev.flangewright.people;
 
 import java.time.Duration;
 import java.time.Instant;

@@ -1,7 +1,5 @@
-package dev.flangewright.parts.web;
+package dev.flangewright.parts;
 
-import dev.flangewright.parts.DrawingRefused;
-import dev.flangewright.parts.Fault;
 import dev.flangewright.people.Refused;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.Locale;
@@ -11,7 +9,7 @@ import org.springframework.http.HttpStatus;
 import org.springframework.validation.BindingResult;
 
 /** Writes a refusal onto the form that it answers, so that the form is shown again as typed. */
-final class FormRefusal {
+public final class FormRefusal {
 
   private static final Pattern WORD = Pattern.compile("_([a-z])");
 
@@ -20,7 +18,7 @@ final class FormRefusal {
   /**
    * @throws Refused again, if what the form is about is not there: that is a page of its own
    */
-  static void onto(BindingResult form, HttpServletResponse response, Refused refusal) {
+  public static void onto(BindingResult form, HttpServletResponse response, Refused refusal) {
     if (refusal.kind() == Refused.Kind.UNKNOWN) {
       throw refusal;
     }

@@ -1,0 +1,7 @@
+/** Block sets, their blocks, in which condition these are and where they lie. */
+@ApplicationModule(allowedDependencies = {"parts", "people", "forming", "drawing"})
+@NullMarked
+package dev.flangewright.blocks;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
