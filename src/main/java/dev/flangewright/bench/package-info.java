@@ -1,5 +1,13 @@
 /** Routes, stages, pieces, the stage log, hold points, and what to form next. */
-@ApplicationModule(allowedDependencies = {"parts", "materials", "people", "forming", "drawing"})
+@ApplicationModule(
+    allowedDependencies = {
+      "parts",
+      "parts :: drawing",
+      "materials",
+      "people",
+      "forming",
+      "drawing"
+    })
 @NullMarked
 package dev.flangewright.bench;
 

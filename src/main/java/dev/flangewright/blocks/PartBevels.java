@@ -23,9 +23,10 @@ public record PartBevels(Part part, List<OfFlange> flanges, @Nullable String pro
    * @param figures at the working width; block angle and tilt by FM-BLOCK
    * @param firstBlockAngleDeg where the first of two sets of form blocks is to bring the flange at
    *     its peak station, before springback, by FM-PLAN; null where one set serves
+   * @param ground where the values behind springback come from; empty where they are not known
    */
   public record OfFlange(
-      String flange, FlangeFigures figures, @Nullable Double firstBlockAngleDeg) {}
+      String flange, FlangeFigures figures, @Nullable Double firstBlockAngleDeg, String ground) {}
 
   /** Figures a part; one that cannot be figured has its reason instead. */
   static PartBevels of(Part part, FigurePart figure) {
@@ -38,8 +39,9 @@ public record PartBevels(Part part, List<OfFlange> flanges, @Nullable String pro
                       new OfFlange(
                           one.flange().name(),
                           one.working(),
-                          FormingPlan.of(one.working(), figures.sheet(), null)
-                              .firstBlockAngleDeg()))
+                          FormingPlan.of(one.working(), figures.sheet(), null, figures.practice())
+                              .firstBlockAngleDeg(),
+                          figures.springbackGround()))
               .toList();
       return new PartBevels(part, flanges, flanges.isEmpty() ? "no flange has a contour" : null);
     } catch (FormingException | Refused refusal) {

@@ -12,6 +12,7 @@ import dev.flangewright.forming.Sheet;
 import dev.flangewright.forming.StationFigures;
 import dev.flangewright.materials.Metal;
 import dev.flangewright.materials.ShopValues;
+import dev.flangewright.materials.Sourced;
 import dev.flangewright.materials.Thickness;
 import java.util.Comparator;
 import java.util.List;
@@ -36,6 +37,15 @@ public record PartFigures(
     @Nullable PartDevelopment development,
     @Nullable Double blankMassKg,
     @Nullable Risk risk) {
+
+  /** Where the values of the metal behind springback come from; empty where they are not known. */
+  public String springbackGround() {
+    Sourced proof = metal.proofMpa();
+    Sourced young = metal.youngMpa();
+    return proof == null || young == null
+        ? ""
+        : "Proof stress by %s. Young's modulus by %s".formatted(proof.said(), young.said());
+  }
 
   /** What the figures are computed with where no table of metals gives it. */
   public Practice practice() {

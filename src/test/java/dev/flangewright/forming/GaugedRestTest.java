@@ -40,6 +40,43 @@ class GaugedRestTest {
     assertThat(passes(EdgeError.TOO_LONG, 2.5 * each)).isEqualTo(3);
   }
 
+  /**
+   * A flat of 6 mm ruffles at 1.74 % (FM-RUFFLE by hand: 0.57·π²/9/6²), so a pass shrinks 2.6 %;
+   * one of 36 mm at 0.05 %, so a pass shrinks 1 %. The station in the middle of the stretch
+   * decides.
+   */
+  @Test
+  void the_passes_are_reckoned_where_the_gauge_lay() {
+    assertThat(passesOnATaper(5, 25)).isEqualTo(2);
+    assertThat(passesOnATaper(125, 155)).isEqualTo(3);
+  }
+
+  private static int passesOnATaper(double fromMm, double toMm) {
+    return GaugedRest.along(
+            FlangeFigures.of(taper(), SHEET, MetalValues.UNKNOWN, EdgeCondition.POLISHED),
+            SHEET,
+            EdgeError.TOO_LONG,
+            0.03,
+            fromMm,
+            toMm,
+            true)
+        .passes();
+  }
+
+  /** The same arc; the flange 10 mm wide over its first half and 40 mm over its second. */
+  private static Contour taper() {
+    return Contour.of(
+        arc().stations().stream()
+            .map(s -> new Station(s.number(), s.xMm(), s.yMm(), 90, s.number() <= 10 ? 10 : 40))
+            .toList());
+  }
+
+  @Test
+  void an_edge_too_long_is_still_to_shrink_and_one_too_short_still_to_stretch() {
+    assertThat(EdgeError.TOO_LONG.signed(0.01)).isEqualTo(-0.01);
+    assertThat(EdgeError.TOO_SHORT.signed(0.01)).isEqualTo(0.01);
+  }
+
   @Test
   void nothing_left_needs_no_pass() {
     GaugedRest rest = GaugedRest.along(ARC, SHEET, EdgeError.TOO_LONG, 0, 0, 50, true);

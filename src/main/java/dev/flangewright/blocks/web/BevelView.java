@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param twoSets where the first of two sets of form blocks is to bring the flange; empty where one
  *     set serves
- * @param isKnown whether the tables know what springback needs of the metal
+ * @param isKnown whether what springback needs of the metal is known
+ * @param ground where it comes from; empty where it is not known
  */
 record BevelView(
     String flange,
@@ -22,7 +23,8 @@ record BevelView(
     List<String> partNumbers,
     List<BevelRow> rows,
     String twoSets,
-    boolean isKnown) {
+    boolean isKnown,
+    String ground) {
 
   static List<BevelView> of(List<PartBevels> parts) {
     Map<BevelView, List<String>> sharedBy = new LinkedHashMap<>();
@@ -47,11 +49,12 @@ record BevelView(
         List.of(),
         rows,
         twoSets(flange.firstBlockAngleDeg(), flange.figures().peakStation()),
-        rows.stream().noneMatch(row -> row.block().isEmpty()));
+        rows.stream().noneMatch(row -> row.block().isEmpty()),
+        flange.ground());
   }
 
   private BevelView sharedBy(List<String> numbers) {
-    return new BevelView(flange, kind, List.copyOf(numbers), rows, twoSets, isKnown);
+    return new BevelView(flange, kind, List.copyOf(numbers), rows, twoSets, isKnown, ground);
   }
 
   private static String twoSets(@Nullable Double firstAngleDeg, int station) {

@@ -22,12 +22,14 @@ record PartBevelsAnswer(
                   "Where the first of two stages of form blocks is to bring the flange at its peak"
                       + " station, degrees from flat; null where one stage serves.")
           @Nullable Double firstBlockAngleDeg,
+      @Schema(description = "Where the metal's values behind springback come from.") String metal,
       List<Bevel> stations) {
 
     static FlangeBevels of(PartBevels.OfFlange flange) {
       return new FlangeBevels(
           flange.flange(),
           flange.firstBlockAngleDeg(),
+          flange.ground(),
           BevelTable.of(flange.figures()).rows().stream().map(Bevel::of).toList());
     }
   }

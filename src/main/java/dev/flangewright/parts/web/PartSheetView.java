@@ -82,16 +82,12 @@ record PartSheetView(
         FigureRow.of("Block radius", Figure.mm(block, 2), Formula.SPRINGBACK)
             .noting(
                 "a hand-formed flange springs back more: prove it on a trial piece"
-                    + stiffness(figures)));
+                    + ground(figures)));
     return rows;
   }
 
-  /** The values of the metal behind springback. */
-  private static String stiffness(PartFigures figures) {
-    Sourced proof = figures.metal().proofMpa();
-    Sourced young = figures.metal().youngMpa();
-    return proof == null || young == null
-        ? ""
-        : ". Proof stress by %s. Young's modulus by %s".formatted(proof.said(), young.said());
+  private static String ground(PartFigures figures) {
+    String said = figures.springbackGround();
+    return said.isEmpty() ? "" : ". " + said;
   }
 }

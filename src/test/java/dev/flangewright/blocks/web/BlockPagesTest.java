@@ -200,6 +200,8 @@ class BlockPagesTest {
         "The outer flange of TW-F07-S3L, TW-F07-S3R, shrink",
         String.format(Locale.ROOT, ">%.1f°<", block),
         String.format(Locale.ROOT, ">%.1f° leans under<", block - 90),
+        "Proof stress by ",
+        "Young&#39;s modulus by ",
         "prove it on a trial piece");
   }
 
