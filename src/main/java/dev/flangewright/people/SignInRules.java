@@ -14,9 +14,11 @@ import org.springframework.security.crypto.password.DelegatingPasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.HttpStatusEntryPoint;
+import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
 import org.springframework.security.web.authentication.www.BasicAuthenticationFilter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
+import org.springframework.security.web.util.matcher.AnyRequestMatcher;
 
 /** Who gets in, and what a browser may do with our pages. Rules of roles stand on the services. */
 @Configuration
@@ -74,9 +76,13 @@ class SignInRules {
                     .authenticated())
         .exceptionHandling(
             refusals ->
-                refusals.defaultAuthenticationEntryPointFor(
-                    new HttpStatusEntryPoint(HttpStatus.UNAUTHORIZED),
-                    PathPatternRequestMatcher.pathPattern("/bench/token")))
+                refusals
+                    .defaultAuthenticationEntryPointFor(
+                        new HttpStatusEntryPoint(HttpStatus.UNAUTHORIZED),
+                        PathPatternRequestMatcher.pathPattern("/bench/token"))
+                    .defaultAuthenticationEntryPointFor(
+                        new LoginUrlAuthenticationEntryPoint("/sign-in"),
+                        AnyRequestMatcher.INSTANCE))
         .formLogin(form -> form.loginPage("/sign-in").defaultSuccessUrl("/"))
         .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?signedOut"))
         .headers(SignInRules::strict)

@@ -72,6 +72,12 @@ class SignInRulesTest {
   }
 
   @Test
+  void a_page_that_wants_to_send_is_told_that_the_sign_in_has_ended_and_not_led_elsewhere()
+      throws Exception {
+    mvc.perform(get("/bench/token")).andExpect(status().isUnauthorized());
+  }
+
+  @Test
   void the_api_wants_an_account_and_refuses_a_change_asked_for_by_another_site() throws Exception {
     mvc.perform(get("/api/v1/builds")).andExpect(status().isUnauthorized());
     mvc.perform(post("/api/v1/builds").header("Sec-Fetch-Site", "cross-site"))
