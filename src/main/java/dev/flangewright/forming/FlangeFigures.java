@@ -136,6 +136,13 @@ public record FlangeFigures(
     return overMetal(pieces, station -> 1);
   }
 
+  /** The station nearest to a place along the mould line, mm from the first. */
+  public StationFigures nearest(double arcMm) {
+    return stations.stream()
+        .min(Comparator.comparingDouble(station -> Math.abs(station.arcMm() - arcMm)))
+        .orElseThrow();
+  }
+
   private static double overMetal(
       List<EdgePiece> pieces, ToDoubleFunction<StationFigures> density) {
     return pieces.stream()

@@ -1,6 +1,5 @@
 package dev.flangewright.forming;
 
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -33,6 +32,7 @@ public record GaugedRest(
   /**
    * Lays a rest along a stretch.
    *
+   * @param practice the shop values that tell the passes
    * @param strain its magnitude, natural
    * @param fromMm along the mould line, below {@code toMm}
    * @param lowerBound whether the true rest can only be larger
@@ -40,6 +40,7 @@ public record GaugedRest(
   public static GaugedRest along(
       FlangeFigures figures,
       Sheet sheet,
+      Practice practice,
       EdgeError error,
       double strain,
       double fromMm,
@@ -56,7 +57,7 @@ public record GaugedRest(
         rest,
         fromMm,
         toMm,
-        passes(figures, sheet, error.signed(strain), fromMm, toMm),
+        passes(figures.nearest((fromMm + toMm) / 2), sheet, practice, error.signed(strain)),
         zones);
   }
 
@@ -66,17 +67,11 @@ public record GaugedRest(
     return new Zone(zone.number(), from, to, strain * (to - from));
   }
 
-  private static int passes(
-      FlangeFigures figures, Sheet sheet, double strain, double fromMm, double toMm) {
-    if (strain == 0) {
-      return 0;
-    }
-    double middle = (fromMm + toMm) / 2;
-    var station =
-        figures.stations().stream()
-            .min(Comparator.comparingDouble(s -> Math.abs(s.arcMm() - middle)))
-            .orElseThrow();
-    double each = Passes.strainPerPass(strain, sheet.thicknessMm(), station.flatWidthMm());
-    return Passes.count(strain, each);
+  private static int passes(StationFigures station, Sheet sheet, Practice practice, double strain) {
+    return strain == 0
+        ? 0
+        : Passes.count(
+            strain,
+            Passes.strainPerPass(strain, sheet.thicknessMm(), station.flatWidthMm(), practice));
   }
 }

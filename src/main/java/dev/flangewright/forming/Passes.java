@@ -12,11 +12,6 @@ public final class Passes {
 
   private Passes() {}
 
-  /** The default strain per pass, a positive natural strain. */
-  public static double strainPerPass(double edgeStrain, double thicknessMm, double flatWidthMm) {
-    return strainPerPass(edgeStrain, thicknessMm, flatWidthMm, Practice.DEFAULT);
-  }
-
   /** The strain per pass of a workshop, a positive natural strain. */
   public static double strainPerPass(
       double edgeStrain, double thicknessMm, double flatWidthMm, Practice practice) {

@@ -27,7 +27,7 @@ record GaugedSection(
       StationFigures last,
       GaugeEntry written,
       Faults faults) {
-    StationFigures here = flange.nearest((first.arcMm() + last.arcMm()) / 2);
+    StationFigures here = flange.working().nearest((first.arcMm() + last.arcMm()) / 2);
     Point middle = point(flange, here);
     Optional<Facing> facing = Facing.of(figures, flange, middle);
     boolean flat = written.otherFlange().equals("FLAT");

@@ -9,12 +9,10 @@ import dev.flangewright.forming.PartDevelopment;
 import dev.flangewright.forming.Practice;
 import dev.flangewright.forming.Risk;
 import dev.flangewright.forming.Sheet;
-import dev.flangewright.forming.StationFigures;
 import dev.flangewright.materials.Metal;
 import dev.flangewright.materials.ShopValues;
 import dev.flangewright.materials.Sourced;
 import dev.flangewright.materials.Thickness;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -59,13 +57,5 @@ public record PartFigures(
 
   /** The figures of one flange, at the width carried while forming and trimmed to the finished. */
   public record OfFlange(
-      FlangeToFigure flange, Contour contour, FlangeFigures working, FlangeFigures finished) {
-
-    /** The station nearest to a place along the mould line, mm from the first. */
-    public StationFigures nearest(double arcMm) {
-      return working.stations().stream()
-          .min(Comparator.comparingDouble(station -> Math.abs(station.arcMm() - arcMm)))
-          .orElseThrow();
-    }
-  }
+      FlangeToFigure flange, Contour contour, FlangeFigures working, FlangeFigures finished) {}
 }

@@ -68,7 +68,14 @@ public class ReadGauge {
             : EdgeError.byTemplate(gapAt);
     GaugedRest left =
         GaugedRest.along(
-            flange.working(), figures.sheet(), error, strain, first.arcMm(), last.arcMm(), true);
+            flange.working(),
+            figures.sheet(),
+            figures.practice(),
+            error,
+            strain,
+            first.arcMm(),
+            last.arcMm(),
+            true);
     return new GaugeReading(figures, flange, gauge, first, last, section.webDepthMm(), left);
   }
 
@@ -110,6 +117,7 @@ public class ReadGauge {
         GaugedRest.along(
             flange.working(),
             sheet,
+            figures.practice(),
             EdgeError.ofUnfinished(station.kind()),
             rest.strain(),
             zone.fromMm(),
@@ -119,8 +127,8 @@ public class ReadGauge {
         figures,
         flange,
         gauge,
-        flange.nearest(zone.fromMm()),
-        flange.nearest(zone.toMm()),
+        flange.working().nearest(zone.fromMm()),
+        flange.working().nearest(zone.toMm()),
         null,
         left);
   }

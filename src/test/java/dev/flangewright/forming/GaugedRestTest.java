@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** What a gauge leaves, laid along the edge; expectations by hand from the geometry. */
@@ -18,7 +19,8 @@ class GaugedRestTest {
 
   @Test
   void the_zones_share_the_rest_by_their_gauged_length() {
-    GaugedRest rest = GaugedRest.along(ARC, SHEET, EdgeError.TOO_LONG, 0.01, 30, 130, true);
+    GaugedRest rest =
+        GaugedRest.along(ARC, SHEET, Practice.DEFAULT, EdgeError.TOO_LONG, 0.01, 30, 130, true);
     assertThat(rest.rest().millimetres()).isCloseTo(1.0, within(1e-12));
     assertThat(rest.zones()).extracting(GaugedRest.Zone::number).containsExactly(1, 2, 3);
     List<Double> shares = rest.zones().stream().map(GaugedRest.Zone::millimetres).toList();
@@ -55,6 +57,7 @@ class GaugedRestTest {
     return GaugedRest.along(
             FlangeFigures.of(taper(), SHEET, MetalValues.UNKNOWN, EdgeCondition.POLISHED),
             SHEET,
+            Practice.DEFAULT,
             EdgeError.TOO_LONG,
             0.03,
             fromMm,
@@ -77,9 +80,19 @@ class GaugedRestTest {
     assertThat(EdgeError.TOO_SHORT.signed(0.01)).isEqualTo(0.01);
   }
 
+  /** FM-PASS by hand: 2.5 % at the workshop's own 2 % a pass is two passes, not three. */
+  @Test
+  void the_passes_go_by_the_workshops_own_strain_a_pass() {
+    Practice own = new Practice(Map.of(ShopValue.STRAIN_PER_PASS, 0.02));
+    assertThat(GaugedRest.along(ARC, SHEET, own, EdgeError.TOO_SHORT, 0.025, 20, 80, true).passes())
+        .isEqualTo(2);
+    assertThat(passes(EdgeError.TOO_SHORT, 0.025)).isEqualTo(3);
+  }
+
   @Test
   void nothing_left_needs_no_pass() {
-    GaugedRest rest = GaugedRest.along(ARC, SHEET, EdgeError.TOO_LONG, 0, 0, 50, true);
+    GaugedRest rest =
+        GaugedRest.along(ARC, SHEET, Practice.DEFAULT, EdgeError.TOO_LONG, 0, 0, 50, true);
     assertThat(rest.passes()).isZero();
     assertThat(rest.rest().millimetres()).isZero();
   }
@@ -121,7 +134,7 @@ class GaugedRestTest {
   }
 
   private static int passes(EdgeError error, double strain) {
-    return GaugedRest.along(ARC, SHEET, error, strain, 20, 80, true).passes();
+    return GaugedRest.along(ARC, SHEET, Practice.DEFAULT, error, strain, 20, 80, true).passes();
   }
 
   private static Contour arc() {

@@ -136,9 +136,10 @@ class LimitsOfTheMetalTest {
     assertThat(Passes.count(-0.0101, 0.01)).isEqualTo(2);
     assertThat(Passes.count(0.035, 0.01)).isEqualTo(4);
     // A stubby flange goes down in bigger steps: 1.5·ε_cr of t/b = 1/4 is 5.9 %.
-    assertThat(Passes.strainPerPass(-0.1, 1, 4)).isCloseTo(0.058601, within(1e-6));
-    assertThat(Passes.strainPerPass(-0.1, 1, 30)).isEqualTo(0.01);
-    assertThat(Passes.strainPerPass(0.1, 1, 4)).isEqualTo(0.01);
+    assertThat(Passes.strainPerPass(-0.1, 1, 4, Practice.DEFAULT))
+        .isCloseTo(0.058601, within(1e-6));
+    assertThat(Passes.strainPerPass(-0.1, 1, 30, Practice.DEFAULT)).isEqualTo(0.01);
+    assertThat(Passes.strainPerPass(0.1, 1, 4, Practice.DEFAULT)).isEqualTo(0.01);
   }
 
   @Test
@@ -158,9 +159,10 @@ class LimitsOfTheMetalTest {
   void half_a_pass_more_counts_as_a_pass_and_a_ruffle_is_taken_once_and_a_half() {
     // b = 12 mm at 1 mm: ε_cr = 0.0043408 by hand (above), so that 1.5 times it is below 1 %;
     // b = 7 mm: 0.57·9.8696/9/49 = 0.012757.
-    assertThat(Passes.strainPerPass(-0.1, 1, 12)).isEqualTo(0.01);
-    assertThat(Passes.strainPerPass(-0.1, 1, 7)).isCloseTo(1.5 * 0.0127568, within(1e-6));
-    assertThat(Passes.strainPerPass(0, 1, 7)).isEqualTo(0.01);
+    assertThat(Passes.strainPerPass(-0.1, 1, 12, Practice.DEFAULT)).isEqualTo(0.01);
+    assertThat(Passes.strainPerPass(-0.1, 1, 7, Practice.DEFAULT))
+        .isCloseTo(1.5 * 0.0127568, within(1e-6));
+    assertThat(Passes.strainPerPass(0, 1, 7, Practice.DEFAULT)).isEqualTo(0.01);
     assertThat(Ruffling.ratio(-0.0086816, 1, 12)).isCloseTo(2, within(1e-4));
   }
 
