@@ -21,19 +21,24 @@ public class LogStage {
 
   private final Pieces pieces;
   private final StageClearance clearance;
+  private final StageGates gates;
   private final DoneAt doneAt;
 
-  LogStage(Pieces pieces, StageClearance clearance, DoneAt doneAt) {
+  LogStage(Pieces pieces, StageClearance clearance, StageGates gates, DoneAt doneAt) {
     this.pieces = pieces;
     this.clearance = clearance;
+    this.gates = gates;
     this.doneAt = doneAt;
   }
 
   @MayLogWork
   public Piece start(long pieceId, String code, @Nullable Long seen, String note) {
     Piece piece = find(pieceId, seen);
+    Signature by = doneAt.signature(piece, code, note);
     clearance.refuseUnlessHeld(piece.stage(code));
-    piece.start(code, doneAt.signature(piece, code, note));
+    piece.refuseUnlessOpen(code); // what the route says comes before what the workshop lacks
+    gates.refuseIfBarred(piece, piece.stage(code), by.at());
+    piece.start(code, by);
     return piece;
   }
 

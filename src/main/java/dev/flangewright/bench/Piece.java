@@ -193,6 +193,13 @@ public class Piece {
     }
   }
 
+  /**
+   * @throws StageRefusal if the route does not let the stage be worked on now
+   */
+  void refuseUnlessOpen(String code) {
+    openStage(code);
+  }
+
   private PieceStage openStage(String code) {
     refuseIfDone();
     PieceStage wanted = stage(code);

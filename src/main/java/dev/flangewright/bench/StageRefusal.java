@@ -29,6 +29,7 @@ public class StageRefusal extends Refused {
     CHECK_FAILED,
     NOTHING_TO_PASS,
     NOT_CLEARED,
+    BARRED,
     NEEDS_INSPECTION,
     NOTHING_TO_UNDO,
     NOTHING_TO_REWORK,
@@ -134,6 +135,13 @@ public class StageRefusal extends Refused {
         Rule.NOT_CLEARED,
         "\"%s\" needs somebody cleared to %s; %s. The lead clears people under People."
             .formatted(stage.name(), needed.words(), who));
+  }
+
+  static StageRefusal barred(PieceStage stage, StageBar bar) {
+    return new StageRefusal(
+        Rule.BARRED,
+        "\"%s\" cannot start. %s Who can clear it: %s."
+            .formatted(stage.name(), bar.missing(), bar.clearedBy()));
   }
 
   static StageRefusal needsInspection(PieceStage stage) {

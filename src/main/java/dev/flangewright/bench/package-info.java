@@ -1,6 +1,7 @@
 /** Routes, stages, pieces, the stage log, hold points, and what to form next. */
 @ApplicationModule(
     allowedDependencies = {
+      "blocks",
       "parts",
       "parts :: drawing",
       "materials",

@@ -5,6 +5,7 @@ import dev.flangewright.bench.PiecePanel;
 import dev.flangewright.bench.PieceStage;
 import dev.flangewright.bench.Pieces;
 import dev.flangewright.bench.StageClearance;
+import dev.flangewright.bench.StageGates;
 import dev.flangewright.bench.TimeLine;
 import dev.flangewright.bench.TwinOf;
 import dev.flangewright.materials.KeepShopValues;
@@ -29,6 +30,7 @@ class PiecePages {
 
   private final Pieces pieces;
   private final StageClearance clearance;
+  private final StageGates gates;
   private final TwinOf twins;
   private final TimeLine timeLine;
   private final List<PiecePanel> panels;
@@ -39,6 +41,7 @@ class PiecePages {
   PiecePages(
       Pieces pieces,
       StageClearance clearance,
+      StageGates gates,
       TwinOf twins,
       TimeLine timeLine,
       List<PiecePanel> panels,
@@ -47,6 +50,7 @@ class PiecePages {
       Clock clock) {
     this.pieces = pieces;
     this.clearance = clearance;
+    this.gates = gates;
     this.twins = twins;
     this.timeLine = timeLine;
     this.panels = panels;
@@ -75,7 +79,11 @@ class PiecePages {
 
   private StageToDo toDo(Piece piece, PieceStage stage) {
     return StageToDo.of(
-        stage, piece.part().flanges(), clearance.holds(stage), ground(piece.part()));
+        stage,
+        piece.part().flanges(),
+        clearance.holds(stage),
+        ground(piece.part()),
+        gates.bars(piece, stage, clock.instant()));
   }
 
   private List<LogLine> newestFirst(long pieceId) {

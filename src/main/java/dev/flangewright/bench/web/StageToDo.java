@@ -2,6 +2,7 @@ package dev.flangewright.bench.web;
 
 import dev.flangewright.bench.InWords;
 import dev.flangewright.bench.PieceStage;
+import dev.flangewright.bench.StageBar;
 import dev.flangewright.parts.Flange;
 import java.util.List;
 
@@ -21,11 +22,18 @@ record StageToDo(
     List<CheckLine> checks,
     boolean cleared,
     String clearance,
-    String expected) {
+    String expected,
+    List<StageBar> bars) {
 
-  static final StageToDo NONE = new StageToDo("", "", "", "", List.of(), List.of(), true, "", "");
+  static final StageToDo NONE =
+      new StageToDo("", "", "", "", List.of(), List.of(), true, "", "", List.of());
 
-  static StageToDo of(PieceStage stage, List<Flange> flanges, boolean cleared, SplitGround ground) {
+  static StageToDo of(
+      PieceStage stage,
+      List<Flange> flanges,
+      boolean cleared,
+      SplitGround ground,
+      List<StageBar> bars) {
     String check = stage.holdCheck();
     Integer minutes = stage.card().expectedMinutes();
     var needed = stage.clearance();
@@ -38,7 +46,13 @@ record StageToDo(
         stage.checks().stream().map(CheckLine::of).toList(),
         cleared,
         needed == null ? "" : needed.words(),
-        minutes == null ? "" : minutes + " min");
+        minutes == null ? "" : minutes + " min",
+        bars);
+  }
+
+  /** Nothing keeps the reader from starting it. */
+  public boolean mayStart() {
+    return cleared && bars.isEmpty();
   }
 
   /** Something is still to be answered. */
