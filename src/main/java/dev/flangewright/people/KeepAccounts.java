@@ -107,7 +107,7 @@ public class KeepAccounts {
   }
 
   private void takePassword(Account account, String password) {
-    account.takesPassword(passwords.encode(Passwords.acceptable(password)));
+    account.takesPassword(passwords.encode(Passwords.acceptable(password, account.username())));
     accessChanged(account);
   }
 
@@ -120,7 +120,7 @@ public class KeepAccounts {
     if (accounts.findByUsername(name).isPresent()) {
       throw Refused.conflict("There is already an account named " + name + ".");
     }
-    String hash = passwords.encode(Passwords.acceptable(password));
+    String hash = passwords.encode(Passwords.acceptable(password, name));
     accounts.save(new Account(name, role, hash, clock.instant()));
   }
 
