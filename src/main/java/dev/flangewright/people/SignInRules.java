@@ -41,7 +41,7 @@ class SignInRules {
   /** The HTTP API: no session and no cookie, so no forged form can ride on one. */
   @Bean
   @Order(1)
-  SecurityFilterChain apiRules(HttpSecurity http, ApiDoor door) {
+  SecurityFilterChain apiRules(HttpSecurity http, ApiDoor door, TokenSignIn tokens) {
     return http.securityMatcher("/api/**")
         .authorizeHttpRequests(all -> all.anyRequest().authenticated())
         .httpBasic(basic -> basic.authenticationEntryPoint(door))
@@ -49,6 +49,7 @@ class SignInRules {
             refusals -> refusals.authenticationEntryPoint(door).accessDeniedHandler(door))
         .csrf(csrf -> csrf.disable())
         .addFilterBefore(new CrossSiteRefusal(), BasicAuthenticationFilter.class)
+        .addFilterBefore(new TokenDoor(tokens, door), BasicAuthenticationFilter.class)
         .sessionManagement(s -> s.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
         .headers(SignInRules::strict)
         .build();
@@ -62,6 +63,7 @@ class SignInRules {
                 all.requestMatchers(
                         "/sign-in",
                         "/first-run",
+                        "/invitation/*",
                         "/error",
                         "/css/**",
                         "/js/**",
