@@ -9,6 +9,7 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Matcher;
@@ -21,6 +22,7 @@ import tools.jackson.databind.json.JsonMapper;
 final class Phone {
 
   private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
+  private static final Duration PATIENCE = Duration.ofMinutes(1);
   private static final JsonMapper JSON = JsonMapper.shared();
 
   private final HttpClient network;
@@ -82,7 +84,8 @@ final class Phone {
   }
 
   private HttpRequest.Builder to(String address) {
-    HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(server + address));
+    HttpRequest.Builder request =
+        HttpRequest.newBuilder(URI.create(server + address)).timeout(PATIENCE);
     return session.isEmpty() ? request : request.header("Cookie", session);
   }
 
