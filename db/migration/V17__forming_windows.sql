@@ -11,6 +11,7 @@ create table quench (
   told_at timestamp with time zone not null,
   received_at timestamp with time zone not null,
   note varchar(2000) not null,
+  log_line integer not null,
   taken_back boolean not null,
   late_at timestamp with time zone,
   late_by varchar(60),

@@ -4,6 +4,7 @@ import dev.flangewright.people.MayLogWork;
 import dev.flangewright.people.MayReleaseHold;
 import dev.flangewright.people.Refused;
 import dev.flangewright.people.SignedIn;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -22,12 +23,19 @@ public class LogStage {
   private final Pieces pieces;
   private final StageClearance clearance;
   private final StageGates gates;
+  private final QuenchOfStage quench;
   private final DoneAt doneAt;
 
-  LogStage(Pieces pieces, StageClearance clearance, StageGates gates, DoneAt doneAt) {
+  LogStage(
+      Pieces pieces,
+      StageClearance clearance,
+      StageGates gates,
+      QuenchOfStage quench,
+      DoneAt doneAt) {
     this.pieces = pieces;
     this.clearance = clearance;
     this.gates = gates;
+    this.quench = quench;
     this.doneAt = doneAt;
   }
 
@@ -75,9 +83,27 @@ public class LogStage {
   @MayLogWork
   public Piece finish(
       long pieceId, String code, @Nullable Double hours, @Nullable Long seen, String note) {
+    return finish(pieceId, code, hours, Quenching.NOT_SAID, seen, note);
+  }
+
+  /**
+   * The same.
+   *
+   * @param quenching what was said of the quench, for a heat treatment
+   */
+  @MayLogWork
+  public Piece finish(
+      long pieceId,
+      String code,
+      @Nullable Double hours,
+      Quenching quenching,
+      @Nullable Long seen,
+      String note) {
     Piece piece = find(pieceId, seen);
     clearance.refuseUnlessHeld(piece.stage(code));
-    piece.finish(code, hours, doneAt.signature(piece, code, note));
+    Signature by = doneAt.signature(piece, code, note);
+    piece.finish(code, hours, by);
+    quench.finished(piece, piece.stage(code), quenching, by);
     return piece;
   }
 
@@ -89,7 +115,9 @@ public class LogStage {
     Piece piece = find(pieceId, seen);
     piece.undoable().ifPresent(LogStage::refuseUnlessAllowed);
     String undone = piece.undoable().map(StageEntry::stageCode).orElse("");
+    OptionalInt line = piece.undoable().stream().mapToInt(StageEntry::ordinal).findFirst();
     piece.undo(doneAt.signature(piece, undone, reason));
+    line.ifPresent(taken -> quench.undone(piece, taken));
     return piece;
   }
 

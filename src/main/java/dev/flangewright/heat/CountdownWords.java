@@ -103,8 +103,15 @@ public final class CountdownWords {
     }
     String said = spentMinutes(then.spent().total());
     return then.spent().total() > within.value()
-        ? ", %s after the quench: later than the %s of the table".formatted(said, minutes(within))
-        : ", %s after the quench: within the %s of the table".formatted(said, minutes(within));
+        ? ", after %s out of it: more than the %s of the table, so its clock runs on"
+            .formatted(said, minutes(within))
+        : ", after %s out of it: within the %s of the table".formatted(said, minutes(within));
+  }
+
+  /** {@code In at −20 °C (−4 °F) Tue 14:10, out Tue 16:30} */
+  public static String stay(Stay stay, Instant now) {
+    return "In at %s %s%s"
+        .formatted(degrees(stay), LogTime.of(stay.in(), now), at(", out ", stay.out(), now));
   }
 
   /** {@code −20 °C (−4 °F)} */

@@ -23,23 +23,27 @@ public class LogHeat {
   /**
    * A quench: a new window begins.
    *
+   * @param logLine how long the log of the piece is now, the line that tells it included
    * @throws Refused if the time cannot be
    */
   @MayLogWork
-  public void quenched(QuenchedPiece piece, Instant quenchedAt, Told by) {
-    Quench next = new Quench(piece, quenchedAt, by);
+  public void quenched(QuenchedPiece piece, Instant quenchedAt, Told by, int logLine) {
+    Quench next = new Quench(piece, quenchedAt, by, logLine);
     quenches
         .findFirstByPieceIdAndTakenBackFalseOrderByQuenchedAtDesc(piece.pieceId())
         .ifPresent(last -> last.refuseUnlessBefore(next.quenchedAt()));
     quenches.save(next);
   }
 
-  /** The entry that told the last quench was taken back; its window is as if it had never been. */
+  /**
+   * A line of the piece's log was taken back: a quench told by it, or later, is as if it had never
+   * been.
+   */
   @MayLogWork
-  public void takeBack(long pieceId) {
+  public void takeBack(long pieceId, int logLine) {
     quenches
         .findFirstByPieceIdAndTakenBackFalseOrderByQuenchedAtDesc(pieceId)
-        .ifPresent(Quench::isTakenBack);
+        .ifPresent(last -> last.isTakenBackWith(logLine));
   }
 
   /**

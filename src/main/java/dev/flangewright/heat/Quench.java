@@ -48,6 +48,7 @@ class Quench {
   private Instant toldAt;
   private Instant receivedAt;
   private String note;
+  private int logLine;
   private boolean takenBack;
   @Embedded private @Nullable LateForming late;
 
@@ -59,9 +60,10 @@ class Quench {
 
   /**
    * @param quenchedAt at most 24 hours before it is told, and not later
+   * @param logLine how long the log of the piece was when it was told
    * @throws Refused if it is otherwise
    */
-  Quench(QuenchedPiece piece, Instant quenchedAt, Told by) {
+  Quench(QuenchedPiece piece, Instant quenchedAt, Told by, int logLine) {
     if (quenchedAt.isAfter(by.at().plus(SKEW))) {
       throw Refused.unacceptable("The time of the quench lies in the future.");
     }
@@ -78,6 +80,7 @@ class Quench {
     this.toldAt = by.at();
     this.receivedAt = by.receivedAt();
     this.note = by.note();
+    this.logLine = logLine;
   }
 
   /**
@@ -133,9 +136,9 @@ class Quench {
     late = new LateForming(by);
   }
 
-  /** The entry that told it was taken back. */
-  void isTakenBack() {
-    takenBack = true;
+  /** An entry of the piece's log was taken back, and with it a quench that rests on it. */
+  void isTakenBackWith(int line) {
+    takenBack = logLine >= line;
   }
 
   /**

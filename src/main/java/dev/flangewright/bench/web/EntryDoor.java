@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
@@ -37,6 +38,11 @@ class EntryDoor {
 
   void through(long pieceId, Runnable entry) {
     once.log(new Ask(key(), doneAt(), content()), pieceId, entry);
+  }
+
+  /** When an entry that is sent later was made; empty for one that is made now. */
+  Optional<Instant> madeAt() {
+    return Optional.ofNullable(doneAt());
   }
 
   /** An entry that was sent later has no page to come back to: it is told the problem. */

@@ -24,12 +24,15 @@ class PieceController {
   private final LogStage log;
   private final BeginPiece begin;
   private final EntryDoor door;
+  private final QuenchSent quench;
 
-  PieceController(PiecePages pages, LogStage log, BeginPiece begin, EntryDoor door) {
+  PieceController(
+      PiecePages pages, LogStage log, BeginPiece begin, EntryDoor door, QuenchSent quench) {
     this.pages = pages;
     this.log = log;
     this.begin = begin;
     this.door = door;
+    this.quench = quench;
   }
 
   @GetMapping("/pieces/{id}")
@@ -84,7 +87,7 @@ class PieceController {
         () -> {
           Double hours = Hours.read(form.hours());
           Long seen = AnswersSent.of(sent).logOn(log, id, code, form.seen());
-          log.finish(id, code, hours, seen, form.note());
+          log.finish(id, code, hours, quench.said(sent), seen, form.note());
         });
   }
 

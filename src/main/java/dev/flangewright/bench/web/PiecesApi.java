@@ -93,7 +93,9 @@ class PiecesApi {
     once.log(
         said.ask(key, "finish " + code),
         id,
-        () -> log.finish(id, code, said.hours(), said.pieceVersion(), said.noteOrNone()));
+        () ->
+            log.finish(
+                id, code, said.hours(), said.quenching(), said.pieceVersion(), said.noteOrNone()));
     return read.of(id);
   }
 
