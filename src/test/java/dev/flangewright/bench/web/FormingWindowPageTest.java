@@ -177,8 +177,7 @@ class FormingWindowPageTest {
           .andExpect(jsonPath("$.formingWindow.freezer.length()").value(1))
           .andExpect(jsonPath("$.formingWindow.paused").value(true));
     }
-    call(3, Role.VOLUNTEER, piece + "/freezer/in", "{}", key())
-        .andExpect(status().isBadRequest());
+    call(3, Role.VOLUNTEER, piece + "/freezer/in", "{}", key()).andExpect(status().isBadRequest());
     call(60, Role.VOLUNTEER, piece + "/freezer/out", "", key())
         .andExpect(jsonPath("$.formingWindow.leftMin").value(25));
     call(90, Role.VOLUNTEER, piece + "/stages/" + SET + "/start", "", key())
