@@ -18,17 +18,29 @@ function inWords(seconds) {
   return `${minutes} min ${String(seconds % 60).padStart(2, "0")} s`;
 }
 
-function words(place) {
+function show(place) {
   const { bestUntil, closesAt } = place.dataset;
   const most = left(closesAt, place);
-  if (most <= 0) {
-    return "Past. No more severe forming.";
-  }
   const best = bestUntil ? left(bestUntil, place) : 0;
-  return `${inWords(most)} left` + (best > 0 ? `, best done in ${inWords(best)}` : ", closing");
+  if (most <= 0) {
+    say(place, "past", "No more severe forming.");
+  } else if (best <= 0) {
+    say(place, "closing", `${inWords(most)} left`);
+  } else {
+    say(place, "open", `${inWords(most)} left, best done in ${inWords(best)}`);
+  }
 }
 
-const tick = () => places.forEach((place) => (place.textContent = words(place)));
+/** In the freezer the word stays, though the clock may run on there. */
+function say(place, word, words) {
+  const state = place.parentElement.querySelector("[data-part=window-word]");
+  if (word === "past" || place.dataset.inFreezer !== "true") {
+    state.textContent = word;
+  }
+  place.textContent = words;
+}
+
+const tick = () => places.forEach(show);
 
 if (places.length > 0) {
   tick();

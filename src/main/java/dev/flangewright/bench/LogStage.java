@@ -4,7 +4,7 @@ import dev.flangewright.people.MayLogWork;
 import dev.flangewright.people.MayReleaseHold;
 import dev.flangewright.people.Refused;
 import dev.flangewright.people.SignedIn;
-import java.util.OptionalInt;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -113,11 +113,11 @@ public class LogStage {
   @PreAuthorize("hasAnyAuthority('LOG_WORK', 'RELEASE_HOLD')")
   public Piece undo(long pieceId, @Nullable Long seen, String reason) {
     Piece piece = find(pieceId, seen);
-    piece.undoable().ifPresent(LogStage::refuseUnlessAllowed);
-    String undone = piece.undoable().map(StageEntry::stageCode).orElse("");
-    OptionalInt line = piece.undoable().stream().mapToInt(StageEntry::ordinal).findFirst();
+    Optional<StageEntry> last = piece.undoable();
+    last.ifPresent(LogStage::refuseUnlessAllowed);
+    String undone = last.map(StageEntry::stageCode).orElse("");
     piece.undo(doneAt.signature(piece, undone, reason));
-    line.ifPresent(taken -> quench.undone(piece, taken));
+    last.ifPresent(taken -> quench.undone(piece, taken));
     return piece;
   }
 

@@ -36,8 +36,11 @@ class QuenchOfStage {
     }
   }
 
-  void undone(Piece piece, int logLine) {
-    heat.takeBack(piece.id(), logLine);
+  void undone(Piece piece, StageEntry taken) {
+    boolean treated = piece.stage(taken.stageCode()).kind() == StageKind.HEAT_TREAT;
+    if (treated && taken.action() == EntryAction.FINISH) {
+      heat.takeBack(piece.id(), taken.ordinal());
+    }
   }
 
   static QuenchedPiece of(Piece piece) {

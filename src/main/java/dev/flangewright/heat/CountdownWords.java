@@ -95,6 +95,21 @@ public final class CountdownWords {
                 : "");
   }
 
+  /** What the table says of freezing it now; empty if it says nothing. */
+  public static String onFreezing(Countdown countdown, FormingWindow figures) {
+    Sourced within = figures.freezeWithinMin();
+    if (within == null) {
+      return "";
+    }
+    String limit = minutes(within);
+    String gone = spentMinutes(countdown.spent().total());
+    return countdown.spent().total() > within.value()
+        ? "The table allows %s out of the freezer before it is frozen, and %s are gone: the clock will run on in there."
+            .formatted(limit, gone)
+        : "The table allows %s out of the freezer before it is frozen; %s are gone."
+            .formatted(limit, gone);
+  }
+
   /** Whether it was frozen in time, as a clause; empty if the table does not say. */
   static String frozenLate(Countdown then, FormingWindow figures) {
     Sourced within = figures.freezeWithinMin();

@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * The countdown as the page tells it.
  *
  * @param runs the clock runs towards closesAt
+ * @param onFreezing what the table says of freezing it now; perhaps empty
+ * @param until when the clock runs out, in words; empty unless it runs
  * @param bestUntil ISO 8601, until when severe forming is best done; empty unless the clock runs
  * @param closesAt ISO 8601; empty as above
  * @param now ISO 8601, when this was true
@@ -28,6 +30,8 @@ record CountdownView(
     String sentence,
     String spent,
     String asOf,
+    String onFreezing,
+    String until,
     boolean runs,
     String bestUntil,
     String closesAt,
@@ -38,7 +42,7 @@ record CountdownView(
 
   static CountdownView of(PieceWindow window, Instant now) {
     Countdown countdown = window.countdown();
-    boolean runs = countdown.closesAt() != null && !countdown.paused() && !isOver(countdown);
+    Instant end = runsOutAt(countdown);
     Double best = countdown.bestLeftMin();
     return new CountdownView(
         countdown.state(),
@@ -46,17 +50,21 @@ record CountdownView(
         CountdownWords.onPage(countdown, window.figures(), now),
         CountdownWords.spent(countdown),
         "As of " + LogTime.of(now, now) + ".",
-        runs,
-        runs && best != null ? "" + now.plusMillis(Math.round(best * 60_000)) : "",
-        runs ? "" + countdown.closesAt() : "",
+        CountdownWords.onFreezing(countdown, window.figures()),
+        end == null ? "" : "closes " + LogTime.of(end, now),
+        end != null,
+        end != null && best != null ? "" + now.plusMillis(Math.round(best * 60_000)) : "",
+        end == null ? "" : end.toString(),
         now.toString(),
         late(window.late(), now),
         window.stays().stream().map(stay -> CountdownWords.stay(stay, now)).toList(),
         window.figures().rows().stream().map(CountdownView::row).toList());
   }
 
-  private static boolean isOver(Countdown countdown) {
-    return countdown.state() == WindowState.PAST;
+  /** Null unless the clock runs. */
+  private static @Nullable Instant runsOutAt(Countdown countdown) {
+    boolean stands = countdown.paused() || countdown.state() == WindowState.PAST;
+    return stands ? null : countdown.closesAt();
   }
 
   /** It can go into the freezer. */

@@ -62,7 +62,7 @@ class FormingWindowPageTest {
         .andExpect(redirectedUrl(piece));
 
     show(2, Role.VOLUNTEER, piece)
-        .andExpect(content().string(containsString("Forming window: open")))
+        .andExpect(content().string(containsString("window-word\">open</span>")))
         .andExpect(content().string(containsString("must be within")))
         .andExpect(content().string(containsString("data-closes-at=")))
         .andExpect(content().string(containsString("10 to 30 min")))
