@@ -64,13 +64,21 @@ record WallPage(
 
   private static Line waiting(WallPiece piece, Instant now) {
     return piece.held()
-        ? new Line("HELD", piece(piece) + ": " + stage(piece), "check it" + after(piece, now))
+        ? new Line("HELD", piece(piece) + after(piece, now), "check " + stage(piece))
         : new Line("IN_WORK", piece(piece), "inspect it");
   }
 
   private static Line next(NextJob job) {
     String reason = job.reasons().isEmpty() ? "" : job.reasons().get(0);
-    return new Line(job.pieceId() == null ? "NOT_BEGUN" : "IN_WORK", job.sentence(), reason);
+    return job.pieceId() == null
+        ? new Line(
+            "NOT_BEGUN",
+            "Begin piece %d of %s".formatted(job.pieceNumber(), job.partNumber()),
+            reason)
+        : new Line(
+            "IN_WORK",
+            piece(job.partNumber(), job.pieceNumber()) + ": " + InWords.within(job.stageName()),
+            reason);
   }
 
   private static Line logged(WallEntry entry, Instant now) {
@@ -81,16 +89,16 @@ record WallPage(
                 entry.action().word(),
                 InWords.within(entry.stage()),
                 entry.undone() ? " (taken back later)" : "");
-    String on = "%s piece %d, %s".formatted(entry.partNumber(), entry.number(), when(entry, now));
+    String on = piece(entry.partNumber(), entry.number()) + ", " + LogTime.of(entry.at(), now);
     return new Line("", what, on);
   }
 
-  private static String when(WallEntry entry, Instant now) {
-    return LogTime.of(entry.at(), now);
+  private static String piece(WallPiece piece) {
+    return piece(piece.partNumber(), piece.number());
   }
 
-  private static String piece(WallPiece piece) {
-    return piece.partNumber() + " piece " + piece.number();
+  private static String piece(String partNumber, int number) {
+    return partNumber + " piece " + number;
   }
 
   private static String stage(WallPiece piece) {
@@ -104,7 +112,7 @@ record WallPage(
   }
 
   private static String after(WallPiece piece, Instant now) {
-    String by = by(piece, now);
-    return by.isEmpty() ? "" : "; " + by;
+    Instant since = piece.since();
+    return since == null ? "" : " since " + LogTime.of(since, now);
   }
 }
