@@ -3,6 +3,7 @@ package dev.flangewright.bench.web;
 import dev.flangewright.bench.BeginPiece;
 import dev.flangewright.bench.Hours;
 import dev.flangewright.bench.LogStage;
+import dev.flangewright.bench.TakeBackAtOnce;
 import dev.flangewright.bench.WorkDone;
 import dev.flangewright.people.Refused;
 import java.util.Map;
@@ -24,14 +25,21 @@ class PieceController {
   private final PiecePages pages;
   private final LogStage log;
   private final BeginPiece begin;
+  private final TakeBackAtOnce atOnce;
   private final EntryDoor door;
   private final QuenchSent quench;
 
   PieceController(
-      PiecePages pages, LogStage log, BeginPiece begin, EntryDoor door, QuenchSent quench) {
+      PiecePages pages,
+      LogStage log,
+      BeginPiece begin,
+      TakeBackAtOnce atOnce,
+      EntryDoor door,
+      QuenchSent quench) {
     this.pages = pages;
     this.log = log;
     this.begin = begin;
+    this.atOnce = atOnce;
     this.door = door;
     this.quench = quench;
   }
@@ -122,6 +130,12 @@ class PieceController {
   @PostMapping("/pieces/{id}/undo")
   ModelAndView undo(@PathVariable long id, @ModelAttribute("form") EntryForm form, ModelMap model) {
     return entered(id, "", model, () -> log.undo(id, form.seen(), form.reason()));
+  }
+
+  @PostMapping("/pieces/{id}/log/{ordinal}/undo")
+  ModelAndView undoAtOnce(@PathVariable long id, @PathVariable int ordinal, ModelMap model) {
+    model.addAttribute("form", EntryForm.EMPTY);
+    return entered(id, "", model, () -> atOnce.entry(id, ordinal));
   }
 
   private ModelAndView entered(long id, String code, ModelMap model, Runnable entry) {
