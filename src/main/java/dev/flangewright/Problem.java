@@ -39,6 +39,19 @@ record Problem(
             + " what it says now and repeat your step if it is still needed.");
   }
 
+  /** The database has no connection to spare, or cannot be reached. */
+  static Problem busy() {
+    HttpHeaders soon = new HttpHeaders();
+    soon.set(HttpHeaders.RETRY_AFTER, "5");
+    return of(
+            HttpStatus.SERVICE_UNAVAILABLE,
+            "busy",
+            "Too much at once",
+            "The installation does not get through to its records at the moment. Wait a little, and"
+                + " look whether your last entry is there before you enter it again.")
+        .with(soon);
+  }
+
   static Problem tooLarge() {
     return of(
         HttpStatus.CONTENT_TOO_LARGE,
@@ -46,6 +59,20 @@ record Problem(
         "The file is too large",
         "The request is larger than this installation takes. Nothing was stored; send fewer parts"
             + " at a time.");
+  }
+
+  /**
+   * @param seconds to wait before the next attempt
+   */
+  static Problem tooOften(long seconds) {
+    HttpHeaders headers = new HttpHeaders();
+    headers.set(HttpHeaders.RETRY_AFTER, String.valueOf(seconds));
+    return of(
+            HttpStatus.TOO_MANY_REQUESTS,
+            "too-often",
+            "Too many sign-ins have failed",
+            "Too many sign-ins have failed. Try again in %d s.".formatted(seconds))
+        .with(headers);
   }
 
   /** The answer for a status alone, where nothing more is known. */
