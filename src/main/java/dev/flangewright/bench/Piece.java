@@ -316,6 +316,14 @@ public class Piece {
     return state;
   }
 
+  boolean isInWork() {
+    return state == PieceState.IN_WORK;
+  }
+
+  int logLines() {
+    return log.size();
+  }
+
   public int stagesDone() {
     return standing.stagesDone();
   }
