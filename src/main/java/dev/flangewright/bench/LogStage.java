@@ -4,6 +4,8 @@ import dev.flangewright.people.MayLogWork;
 import dev.flangewright.people.MayReleaseHold;
 import dev.flangewright.people.Refused;
 import dev.flangewright.people.SignedIn;
+import dev.flangewright.photos.ReadPhotos;
+import dev.flangewright.photos.SubjectKind;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -22,12 +24,15 @@ public class LogStage {
   private final Pieces pieces;
   private final StageClearance clearance;
   private final StageGates gates;
+  private final ReadPhotos photos;
   private final DoneAt doneAt;
 
-  LogStage(Pieces pieces, StageClearance clearance, StageGates gates, DoneAt doneAt) {
+  LogStage(
+      Pieces pieces, StageClearance clearance, StageGates gates, ReadPhotos photos, DoneAt doneAt) {
     this.pieces = pieces;
     this.clearance = clearance;
     this.gates = gates;
+    this.photos = photos;
     this.doneAt = doneAt;
   }
 
@@ -59,6 +64,10 @@ public class LogStage {
       @Nullable Long seen,
       String note) {
     Piece piece = find(pieceId, seen);
+    Long photo = answer.photo();
+    if (photo != null) {
+      photos.refuseUnlessOf(SubjectKind.PIECE, pieceId, photo);
+    }
     piece.answer(code, checkCode, answer, doneAt.signature(piece, code, note));
     return piece;
   }

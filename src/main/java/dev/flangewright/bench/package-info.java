@@ -2,6 +2,7 @@
 @ApplicationModule(
     allowedDependencies = {
       "blocks",
+      "photos",
       "parts",
       "parts :: drawing",
       "materials",

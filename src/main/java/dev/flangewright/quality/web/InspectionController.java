@@ -1,6 +1,7 @@
 package dev.flangewright.quality.web;
 
 import dev.flangewright.people.Refused;
+import dev.flangewright.photos.TakePhoto;
 import dev.flangewright.quality.Outcome;
 import dev.flangewright.quality.RecordInspection;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +13,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.servlet.ModelAndView;
 
 /** Records an inspection of a piece, scrapping included. */
@@ -20,10 +22,12 @@ class InspectionController {
 
   private final InspectionPages pages;
   private final RecordInspection record;
+  private final TakePhoto take;
 
-  InspectionController(InspectionPages pages, RecordInspection record) {
+  InspectionController(InspectionPages pages, RecordInspection record, TakePhoto take) {
     this.pages = pages;
     this.record = record;
+    this.take = take;
   }
 
   @GetMapping("/pieces/{id}/inspection")
@@ -38,9 +42,12 @@ class InspectionController {
 
   @PostMapping("/pieces/{id}/inspections")
   ModelAndView record(
-      @PathVariable long id, @ModelAttribute("form") InspectionForm form, ModelMap model) {
+      @PathVariable long id,
+      @ModelAttribute("form") InspectionForm form,
+      @RequestParam(required = false) @Nullable MultipartFile photo,
+      ModelMap model) {
     try {
-      record.of(id, form.finding());
+      record.of(id, form.finding(), photo == null || photo.isEmpty() ? null : take.of(photo));
       return new ModelAndView("redirect:/pieces/" + id);
     } catch (Refused refused) {
       if (refused.kind() == Refused.Kind.UNKNOWN) {
