@@ -1,6 +1,7 @@
 package dev.flangewright.photos;
 
 import dev.flangewright.people.Refused;
+import java.awt.color.ColorSpace;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -32,12 +33,20 @@ final class DecodePhoto {
       ImageReadParam param = reader.getDefaultReadParam();
       int every = Math.max(1, Math.max(reader.getWidth(0), reader.getHeight(0)) / neededPx);
       param.setSourceSubsampling(every, every, 0, 0);
-      return reader.read(0, param);
+      return inColoursForScreens(reader.read(0, param));
     } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException damaged) {
       throw unreadable();
     } finally {
       reader.dispose();
     }
+  }
+
+  /** Readers guess at the inks of a print; a record should not hold guessed colours. */
+  private static BufferedImage inColoursForScreens(BufferedImage picture) {
+    if (picture.getColorModel().getColorSpace().getType() == ColorSpace.TYPE_CMYK) {
+      throw unreadable();
+    }
+    return picture;
   }
 
   private static void refuseUnlessWhole(PhotoFormat format, byte[] file) {

@@ -34,8 +34,8 @@ public record PhotoLine(
         photo.caption(),
         photo.who(),
         when,
-        (int) Math.max(1, Math.round(photo.width() * scale)),
-        (int) Math.max(1, Math.round(photo.height() * scale)),
+        Shrunk.scaled(photo.width(), scale),
+        Shrunk.scaled(photo.height(), scale),
         takenOff(photo, now));
   }
 

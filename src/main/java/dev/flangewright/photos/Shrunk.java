@@ -16,20 +16,24 @@ final class Shrunk {
    * @param longSidePx what the longer side has at most
    */
   static BufferedImage to(int longSidePx, BufferedImage picture) {
+    double scale = Math.min(1, (double) longSidePx / longSide(picture));
     BufferedImage smaller = picture;
     while (longSide(smaller) > 2 * longSidePx) {
-      smaller = drawn(smaller, 0.5);
+      smaller = drawn(smaller, scaled(smaller.getWidth(), 0.5), scaled(smaller.getHeight(), 0.5));
     }
-    return drawn(smaller, Math.min(1, (double) longSidePx / longSide(smaller)));
+    return drawn(smaller, scaled(picture.getWidth(), scale), scaled(picture.getHeight(), scale));
+  }
+
+  /** A side of so many pixels, made so much smaller: one pixel at least. */
+  static int scaled(int px, double scale) {
+    return (int) Math.max(1, Math.round(px * scale));
   }
 
   private static int longSide(BufferedImage picture) {
     return Math.max(picture.getWidth(), picture.getHeight());
   }
 
-  private static BufferedImage drawn(BufferedImage picture, double scale) {
-    int width = (int) Math.max(1, Math.round(picture.getWidth() * scale));
-    int height = (int) Math.max(1, Math.round(picture.getHeight() * scale));
+  private static BufferedImage drawn(BufferedImage picture, int width, int height) {
     BufferedImage drawn = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     Graphics2D pen = drawn.createGraphics();
     pen.setRenderingHint(
