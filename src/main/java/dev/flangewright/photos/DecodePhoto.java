@@ -30,6 +30,9 @@ final class DecodePhoto {
     try (var input = new MemoryCacheImageInputStream(new ByteArrayInputStream(file))) {
       reader.setInput(input, true, true);
       PhotoLimits.refuseUnlessFits(reader.getWidth(0), reader.getHeight(0));
+      if (format == PhotoFormat.JPEG && new JpegFile(file).hasSeveralScans()) {
+        PhotoLimits.refuseUnlessFitsInScans(reader.getWidth(0), reader.getHeight(0));
+      }
       ImageReadParam param = reader.getDefaultReadParam();
       int every = Math.max(1, Math.max(reader.getWidth(0), reader.getHeight(0)) / neededPx);
       param.setSourceSubsampling(every, every, 0, 0);

@@ -9,6 +9,9 @@ final class PhotoLimits {
   static final int LONGEST_SIDE_PX = 16_000;
   static final long MOST_PIXELS = 80_000_000;
 
+  /** Of a picture in several scans, which takes its full size in memory outside the heap. */
+  static final long MOST_PIXELS_IN_SCANS = 24_000_000;
+
   private PhotoLimits() {}
 
   /**
@@ -34,6 +37,18 @@ final class PhotoLimits {
       throw Refused.unacceptable(
           "The picture has %d x %d pixels; at most 80 megapixels and 16,000 a side are taken."
               .formatted(width, height));
+    }
+  }
+
+  /**
+   * @throws Refused if a picture in several scans is too large for that
+   */
+  static void refuseUnlessFitsInScans(int width, int height) {
+    if ((long) width * height > MOST_PIXELS_IN_SCANS) {
+      throw Refused.unacceptable(
+          "The picture is a progressive JPEG of %d x %d pixels; of these at most 24 megapixels are"
+                  .formatted(width, height)
+              + " taken. A camera's own JPEG may have 80.");
     }
   }
 }

@@ -22,6 +22,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 import org.junit.jupiter.api.Test;
@@ -174,6 +175,27 @@ class TakePhotoTest {
     assertThatThrownBy(() -> TakePhoto.of(print)).hasMessageContaining("CMYK");
     assertThatThrownBy(() -> TakePhoto.of(PhotoFiles.pngThatMoves()))
         .hasMessageContaining("one frame");
+  }
+
+  @Test
+  void a_progressive_photo_is_taken_up_to_the_size_that_a_decoder_has_room_for()
+      throws IOException {
+    assertThat(TakePhoto.of(progressive(60, 40)).width()).isEqualTo(60);
+    byte[] large = progressive(6000, 4001);
+    assertThatThrownBy(() -> TakePhoto.of(large)).hasMessageContaining("progressive");
+    assertThat(TakePhoto.of(PhotoFiles.jpeg(6000, 4001)).width()).isEqualTo(2048);
+  }
+
+  private static byte[] progressive(int width, int height) throws IOException {
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    ImageWriteParam param = writer.getDefaultWriteParam();
+    param.setProgressiveMode(ImageWriteParam.MODE_DEFAULT);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (var output = new MemoryCacheImageOutputStream(bytes)) {
+      writer.setOutput(output);
+      writer.write(null, new IIOImage(PhotoFiles.fields(width, height), null, null), param);
+    }
+    return bytes.toByteArray();
   }
 
   @Test
