@@ -24,14 +24,21 @@ public class LogStage {
   private final Pieces pieces;
   private final StageClearance clearance;
   private final StageGates gates;
+  private final BlockDamage damage;
   private final ReadPhotos photos;
   private final DoneAt doneAt;
 
   LogStage(
-      Pieces pieces, StageClearance clearance, StageGates gates, ReadPhotos photos, DoneAt doneAt) {
+      Pieces pieces,
+      StageClearance clearance,
+      StageGates gates,
+      BlockDamage damage,
+      ReadPhotos photos,
+      DoneAt doneAt) {
     this.pieces = pieces;
     this.clearance = clearance;
     this.gates = gates;
+    this.damage = damage;
     this.photos = photos;
     this.doneAt = doneAt;
   }
@@ -84,9 +91,29 @@ public class LogStage {
   @MayLogWork
   public Piece finish(
       long pieceId, String code, @Nullable Double hours, @Nullable Long seen, String note) {
+    return finish(pieceId, code, hours, "", seen, note);
+  }
+
+  /**
+   * Finishes a stage.
+   *
+   * @param blockDamage what was damaged on the block that it was done on; empty if nothing was
+   */
+  @MayLogWork
+  public Piece finish(
+      long pieceId,
+      String code,
+      @Nullable Double hours,
+      String blockDamage,
+      @Nullable Long seen,
+      String note) {
     Piece piece = find(pieceId, seen);
-    clearance.refuseUnlessHeld(piece.stage(code));
-    piece.finish(code, hours, doneAt.signature(piece, code, note));
+    PieceStage stage = piece.stage(code);
+    clearance.refuseUnlessHeld(stage);
+    StageEntry entry = piece.finish(code, hours, doneAt.signature(piece, code, note));
+    if (!blockDamage.isBlank()) {
+      entry.says(damage.report(piece, stage, blockDamage));
+    }
     return piece;
   }
 

@@ -35,7 +35,8 @@ public final class TakenPhoto {
     return height;
   }
 
-  String sha256() {
+  /** Of the file as it came in, in hexadecimal. */
+  public String sha256() {
     return sha256;
   }
 }

@@ -2,7 +2,7 @@
  * Photos: what is taken in and how it is stored. Knows nothing of what is photographed; the modules
  * that have such things say so by {@link dev.flangewright.photos.Photographed}.
  */
-@ApplicationModule(allowedDependencies = {"people"})
+@ApplicationModule(allowedDependencies = {"people", "receipts"})
 @NullMarked
 package dev.flangewright.photos;
 

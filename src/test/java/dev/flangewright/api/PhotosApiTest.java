@@ -11,6 +11,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import dev.flangewright.photos.PhotoFiles;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.mock.web.MockMultipartFile;
 import org.springframework.test.web.servlet.ResultActions;
@@ -51,6 +52,27 @@ class PhotosApiTest extends ApiTest {
         .andExpect(jsonPath("$.takenOffBy").value("fitter"))
         .andExpect(jsonPath("$.takenOffWhy").value("blurred"));
     problem(409, upload("fitter", "/pieces/" + piece, file));
+  }
+
+  @Test
+  void a_photo_sent_again_with_its_key_is_answered_as_the_first_time() throws Exception {
+    long piece = newPiece();
+    String key = UUID.randomUUID().toString();
+    byte[] file = PhotoFiles.jpeg(910, 300);
+    long id = body(withKey(key, piece, file).andExpect(status().isCreated())).get("id").asLong();
+    withKey(key, piece, file).andExpect(jsonPath("$.id").value(id));
+    send("fitter", "/photos/" + id + "/take-off", "{\"reason\":\"blurred\"}");
+    withKey(key, piece, file).andExpect(status().isCreated()).andExpect(jsonPath("$.id").value(id));
+    problem(422, withKey(key, piece, PhotoFiles.jpeg(911, 300)));
+    read("guest", "/pieces/" + piece + "/photos").andExpect(jsonPath("$.length()").value(1));
+  }
+
+  private ResultActions withKey(String key, long piece, byte[] photo) throws Exception {
+    return mvc.perform(
+        multipart("/api/v1/pieces/" + piece + "/photos")
+            .file(new MockMultipartFile("photo", photo))
+            .header("Idempotency-Key", key)
+            .with(account("fitter")));
   }
 
   @Test

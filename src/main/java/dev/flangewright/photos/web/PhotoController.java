@@ -8,6 +8,9 @@ import dev.flangewright.photos.PhotoSubjects;
 import dev.flangewright.photos.ReadPhotos;
 import dev.flangewright.photos.SubjectKind;
 import dev.flangewright.photos.TakePhoto;
+import dev.flangewright.photos.TakenPhoto;
+import dev.flangewright.receipts.Once;
+import dev.flangewright.receipts.SentForm;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -29,12 +32,22 @@ class PhotoController {
   private final ReadPhotos photos;
   private final KeepPhotos keep;
   private final TakePhoto take;
+  private final Once once;
+  private final SentForm sent;
 
-  PhotoController(PhotoSubjects subjects, ReadPhotos photos, KeepPhotos keep, TakePhoto take) {
+  PhotoController(
+      PhotoSubjects subjects,
+      ReadPhotos photos,
+      KeepPhotos keep,
+      TakePhoto take,
+      Once once,
+      SentForm sent) {
     this.subjects = subjects;
     this.photos = photos;
     this.keep = keep;
     this.take = take;
+    this.once = once;
+    this.sent = sent;
   }
 
   /** What the layout needs to know of the build. */
@@ -68,7 +81,9 @@ class PhotoController {
     SubjectKind kind = SubjectKind.at(subject);
     kind.refuseUnlessOpen(); // before any work is done for it
     try {
-      long unused = keep.add(kind, id, take.of(photo), caption).id();
+      TakenPhoto taken = take.of(photo);
+      long unused =
+          once.of(sent.ask(), subject + " " + id, () -> keep.add(kind, id, taken, caption).id());
       return new ModelAndView("redirect:" + subjects.of(kind, id).address());
     } catch (Refused refused) {
       model.addAttribute("typedCaption", caption);
@@ -81,7 +96,8 @@ class PhotoController {
       @PathVariable long id, @RequestParam(defaultValue = "") String reason, ModelMap model) {
     var photo = photos.photo(id);
     try {
-      long subjectId = keep.takeOff(id, reason).subjectId();
+      long subjectId =
+          once.of(sent.ask(), "photo " + id, () -> keep.takeOff(id, reason).subjectId());
       String address = photos.gallery(photo.subjectKind(), subjectId).address();
       return new ModelAndView("redirect:" + address);
     } catch (Refused refused) {
@@ -90,6 +106,7 @@ class PhotoController {
   }
 
   private ModelAndView refused(SubjectKind kind, long id, ModelMap model, Refused refused) {
+    sent.throwIfSentLater(refused);
     if (refused.kind() == Refused.Kind.UNKNOWN) {
       throw refused;
     }

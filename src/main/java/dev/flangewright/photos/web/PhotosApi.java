@@ -6,12 +6,18 @@ import dev.flangewright.photos.PhotoSubjects;
 import dev.flangewright.photos.ReadPhotos;
 import dev.flangewright.photos.SubjectKind;
 import dev.flangewright.photos.TakePhoto;
+import dev.flangewright.photos.TakenPhoto;
+import dev.flangewright.receipts.Ask;
+import dev.flangewright.receipts.EntryKey;
+import dev.flangewright.receipts.Once;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
 import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -19,6 +25,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.ResponseStatus;
@@ -37,12 +44,14 @@ class PhotosApi {
   private final ReadPhotos photos;
   private final KeepPhotos keep;
   private final TakePhoto take;
+  private final Once once;
 
-  PhotosApi(PhotoSubjects subjects, ReadPhotos photos, KeepPhotos keep, TakePhoto take) {
+  PhotosApi(PhotoSubjects subjects, ReadPhotos photos, KeepPhotos keep, TakePhoto take, Once once) {
     this.subjects = subjects;
     this.photos = photos;
     this.keep = keep;
     this.take = take;
+    this.once = once;
   }
 
   @GetMapping("/{subject}/{id}/photos")
@@ -78,11 +87,18 @@ class PhotosApi {
           @PathVariable
           String subject,
       @PathVariable long id,
+      @Parameter(description = EntryKey.MEANING)
+          @RequestHeader(name = EntryKey.HEADER, required = false)
+          @Nullable UUID key,
       @RequestParam MultipartFile photo,
       @RequestParam(defaultValue = "") String caption) {
     SubjectKind kind = SubjectKind.at(subject);
     kind.refuseUnlessOpen(); // before any work is done for it
-    return PhotoAnswer.of(keep.add(kind, id, take.of(photo), caption));
+    TakenPhoto taken = take.of(photo);
+    Ask ask = new Ask(key, null, "photo %s, caption %s".formatted(taken.sha256(), caption));
+    return PhotoAnswer.of(
+        photos.photo(
+            once.of(ask, subject + " " + id, () -> keep.add(kind, id, taken, caption).id())));
   }
 
   @GetMapping(path = "/photos/{id}", produces = MediaType.IMAGE_JPEG_VALUE)
@@ -101,7 +117,14 @@ class PhotosApi {
   @Operation(
       summary = "Take a photo off",
       description = "It stays in the record with the reason. Needs what adding one needs.")
-  PhotoAnswer takeOff(@PathVariable long id, @Valid @RequestBody TakeOffRequest request) {
-    return PhotoAnswer.of(keep.takeOff(id, request.reason()));
+  PhotoAnswer takeOff(
+      @PathVariable long id,
+      @Parameter(description = EntryKey.MEANING)
+          @RequestHeader(name = EntryKey.HEADER, required = false)
+          @Nullable UUID key,
+      @Valid @RequestBody TakeOffRequest request) {
+    Ask ask = new Ask(key, null, "take off, " + request.reason());
+    return PhotoAnswer.of(
+        photos.photo(once.of(ask, "photo " + id, () -> keep.takeOff(id, request.reason()).id())));
   }
 }

@@ -2,8 +2,11 @@ package dev.flangewright.quality.web;
 
 import dev.flangewright.people.Refused;
 import dev.flangewright.photos.TakePhoto;
+import dev.flangewright.photos.TakenPhoto;
 import dev.flangewright.quality.Outcome;
 import dev.flangewright.quality.RecordInspection;
+import dev.flangewright.receipts.Once;
+import dev.flangewright.receipts.SentForm;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -22,11 +25,16 @@ class InspectionController {
 
   private final InspectionPages pages;
   private final RecordInspection record;
+  private final Once once;
+  private final SentForm sent;
   private final TakePhoto take;
 
-  InspectionController(InspectionPages pages, RecordInspection record, TakePhoto take) {
+  InspectionController(
+      InspectionPages pages, RecordInspection record, Once once, SentForm sent, TakePhoto take) {
     this.pages = pages;
     this.record = record;
+    this.once = once;
+    this.sent = sent;
     this.take = take;
   }
 
@@ -47,9 +55,12 @@ class InspectionController {
       @RequestParam(required = false) @Nullable MultipartFile photo,
       ModelMap model) {
     try {
-      record.of(id, form.finding(), photo == null || photo.isEmpty() ? null : take.of(photo));
+      TakenPhoto taken = photo == null || photo.isEmpty() ? null : take.of(photo);
+      long unused =
+          once.of(sent.ask(), "piece " + id, () -> record.of(id, form.finding(), taken).id());
       return new ModelAndView("redirect:/pieces/" + id);
     } catch (Refused refused) {
+      sent.throwIfSentLater(refused);
       if (refused.kind() == Refused.Kind.UNKNOWN) {
         throw refused;
       }
