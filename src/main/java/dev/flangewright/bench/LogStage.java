@@ -4,6 +4,8 @@ import dev.flangewright.people.MayLogWork;
 import dev.flangewright.people.MayReleaseHold;
 import dev.flangewright.people.Refused;
 import dev.flangewright.people.SignedIn;
+import dev.flangewright.photos.ReadPhotos;
+import dev.flangewright.photos.SubjectKind;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.AccessDeniedException;
@@ -25,6 +27,7 @@ public class LogStage {
   private final StageGates gates;
   private final BlockDamage damage;
   private final QuenchOfStage quench;
+  private final ReadPhotos photos;
   private final DoneAt doneAt;
 
   LogStage(
@@ -33,12 +36,14 @@ public class LogStage {
       StageGates gates,
       BlockDamage damage,
       QuenchOfStage quench,
+      ReadPhotos photos,
       DoneAt doneAt) {
     this.pieces = pieces;
     this.clearance = clearance;
     this.gates = gates;
     this.damage = damage;
     this.quench = quench;
+    this.photos = photos;
     this.doneAt = doneAt;
   }
 
@@ -70,6 +75,10 @@ public class LogStage {
       @Nullable Long seen,
       String note) {
     Piece piece = find(pieceId, seen);
+    Long photo = answer.photo();
+    if (photo != null) {
+      photos.refuseUnlessOf(SubjectKind.PIECE, pieceId, photo);
+    }
     piece.answer(code, checkCode, answer, doneAt.signature(piece, code, note));
     return piece;
   }

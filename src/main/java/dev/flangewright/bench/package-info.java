@@ -3,6 +3,7 @@
     allowedDependencies = {
       "blocks",
       "heat",
+      "photos",
       "parts",
       "parts :: drawing",
       "materials",

@@ -4,6 +4,7 @@
       "quality",
       "bench",
       "blocks",
+      "photos",
       "parts",
       "parts :: exchange",
       "materials",
