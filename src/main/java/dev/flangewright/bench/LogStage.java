@@ -23,6 +23,7 @@ public class LogStage {
   private final Pieces pieces;
   private final StageClearance clearance;
   private final StageGates gates;
+  private final BlockDamage damage;
   private final QuenchOfStage quench;
   private final DoneAt doneAt;
 
@@ -30,11 +31,13 @@ public class LogStage {
       Pieces pieces,
       StageClearance clearance,
       StageGates gates,
+      BlockDamage damage,
       QuenchOfStage quench,
       DoneAt doneAt) {
     this.pieces = pieces;
     this.clearance = clearance;
     this.gates = gates;
+    this.damage = damage;
     this.quench = quench;
     this.doneAt = doneAt;
   }
@@ -83,12 +86,13 @@ public class LogStage {
   @MayLogWork
   public Piece finish(
       long pieceId, String code, @Nullable Double hours, @Nullable Long seen, String note) {
-    return finish(pieceId, code, hours, Quenching.NOT_SAID, seen, note);
+    return finish(pieceId, code, hours, "", Quenching.NOT_SAID, seen, note);
   }
 
   /**
-   * The same.
+   * Finishes a stage.
    *
+   * @param blockDamage what was damaged on the block that it was done on; empty if nothing was
    * @param quenching what was said of the quench, for a heat treatment
    */
   @MayLogWork
@@ -96,14 +100,19 @@ public class LogStage {
       long pieceId,
       String code,
       @Nullable Double hours,
+      String blockDamage,
       Quenching quenching,
       @Nullable Long seen,
       String note) {
     Piece piece = find(pieceId, seen);
-    clearance.refuseUnlessHeld(piece.stage(code));
+    PieceStage stage = piece.stage(code);
+    clearance.refuseUnlessHeld(stage);
     Signature by = doneAt.signature(piece, code, note);
-    piece.finish(code, hours, by);
-    quench.finished(piece, piece.stage(code), quenching, by);
+    StageEntry entry = piece.finish(code, hours, by);
+    quench.finished(piece, stage, quenching, by);
+    if (!blockDamage.isBlank()) {
+      entry.says(damage.report(piece, stage, blockDamage));
+    }
     return piece;
   }
 

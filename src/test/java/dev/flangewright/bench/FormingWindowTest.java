@@ -14,6 +14,7 @@ import dev.flangewright.heat.Windows;
 import dev.flangewright.materials.FormingWindow;
 import dev.flangewright.materials.MaterialLibrary;
 import dev.flangewright.people.Role;
+import dev.flangewright.receipts.Ask;
 import dev.flangewright.testing.DatabaseTest;
 import dev.flangewright.testing.StatementCount;
 import jakarta.persistence.EntityManagerFactory;
@@ -109,7 +110,7 @@ class FormingWindowTest {
                     Role.FITTER,
                     () ->
                         log.finish(
-                            piece, SET, 1.0, new Quenching(heat.minute(600), false), null, "")))
+                            piece, SET, 1.0, "", new Quenching(heat.minute(600), false), null, "")))
         .hasMessageContaining("no heat treatment");
   }
 
@@ -277,6 +278,6 @@ class FormingWindowTest {
   }
 
   private void finish(long piece, Quenching quenching) {
-    log.finish(piece, TREAT, 1.0, quenching, null, "");
+    log.finish(piece, TREAT, 1.0, "", quenching, null, "");
   }
 }

@@ -1,8 +1,9 @@
 package dev.flangewright.bench.web;
 
-import dev.flangewright.bench.Ask;
 import dev.flangewright.bench.LogFreezer;
 import dev.flangewright.bench.LogOnce;
+import dev.flangewright.receipts.Ask;
+import dev.flangewright.receipts.EntryKey;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;

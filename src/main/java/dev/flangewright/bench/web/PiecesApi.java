@@ -1,8 +1,9 @@
 package dev.flangewright.bench.web;
 
-import dev.flangewright.bench.Ask;
 import dev.flangewright.bench.LogOnce;
 import dev.flangewright.bench.LogStage;
+import dev.flangewright.receipts.Ask;
+import dev.flangewright.receipts.EntryKey;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
@@ -95,7 +96,13 @@ class PiecesApi {
         id,
         () ->
             log.finish(
-                id, code, said.hours(), said.quenching(), said.pieceVersion(), said.noteOrNone()));
+                id,
+                code,
+                said.hours(),
+                said.blockDamageOrNone(),
+                said.quenching(),
+                said.pieceVersion(),
+                said.noteOrNone()));
     return read.of(id);
   }
 

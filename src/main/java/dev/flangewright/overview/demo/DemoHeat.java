@@ -110,7 +110,7 @@ class DemoHeat {
               .forEach(
                   check ->
                       log.answer(piece, stage.code(), check.code(), Answer.of(true), null, ""));
-          log.finish(piece, stage.code(), 0.75, new Quenching(quenchedAt, false), null, "");
+          log.finish(piece, stage.code(), 0.75, "", new Quenching(quenchedAt, false), null, "");
         });
   }
 
