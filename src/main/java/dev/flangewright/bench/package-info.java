@@ -2,6 +2,7 @@
 @ApplicationModule(
     allowedDependencies = {
       "blocks",
+      "stock",
       "parts",
       "parts :: drawing",
       "materials",

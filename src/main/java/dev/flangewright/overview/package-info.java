@@ -4,6 +4,7 @@
       "quality",
       "bench",
       "blocks",
+      "stock",
       "parts",
       "parts :: exchange",
       "materials",
