@@ -48,6 +48,20 @@ record Problem(
             + " at a time.");
   }
 
+  /**
+   * @param seconds to wait before the next attempt
+   */
+  static Problem tooOften(long seconds) {
+    HttpHeaders headers = new HttpHeaders();
+    headers.set(HttpHeaders.RETRY_AFTER, String.valueOf(seconds));
+    return of(
+            HttpStatus.TOO_MANY_REQUESTS,
+            "too-often",
+            "Too many sign-ins have failed",
+            "Too many sign-ins have failed. Try again in %d s.".formatted(seconds))
+        .with(headers);
+  }
+
   /** The answer for a status alone, where nothing more is known. */
   static Problem ofStatus(HttpStatusCode status) {
     HttpStatus known = HttpStatus.resolve(status.value());

@@ -7,6 +7,7 @@ import dev.flangewright.parts.DrawingRefused;
 import dev.flangewright.parts.Fault;
 import dev.flangewright.parts.exchange.ImportRefused;
 import dev.flangewright.people.Refused;
+import dev.flangewright.people.TooManyAttempts;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -52,6 +53,7 @@ final class ProblemOf {
           new Rule<>(ConcurrencyFailureException.class, lost -> Problem.quicker()),
           new Rule<>(DataIntegrityViolationException.class, ProblemOf::integrity),
           new Rule<>(AccessDeniedException.class, no -> Problem.ofStatus(HttpStatus.FORBIDDEN)),
+          new Rule<>(TooManyAttempts.class, many -> Problem.tooOften(many.seconds())),
           new Rule<>(
               AuthenticationException.class, no -> Problem.ofStatus(HttpStatus.UNAUTHORIZED)),
           new Rule<>(MaxUploadSizeExceededException.class, much -> Problem.tooLarge()),

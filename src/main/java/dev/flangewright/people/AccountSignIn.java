@@ -3,7 +3,6 @@ package dev.flangewright.people;
 import org.springframework.security.core.authority.AuthorityUtils;
 import org.springframework.security.core.userdetails.User;
 import org.springframework.security.core.userdetails.UserDetails;
-import org.springframework.security.core.userdetails.UserDetailsService;
 import org.springframework.security.core.userdetails.UsernameNotFoundException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -13,7 +12,7 @@ import org.springframework.transaction.annotation.Transactional;
  * its clearances.
  */
 @Service
-class AccountSignIn implements UserDetailsService {
+class AccountSignIn {
 
   private final Accounts accounts;
 
@@ -21,7 +20,6 @@ class AccountSignIn implements UserDetailsService {
     this.accounts = accounts;
   }
 
-  @Override
   @Transactional(readOnly = true)
   public UserDetails loadUserByUsername(String username) {
     Account account =

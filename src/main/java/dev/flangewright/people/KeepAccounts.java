@@ -59,6 +59,11 @@ public class KeepAccounts {
     make(username, role, password);
   }
 
+  /** Makes the account of somebody who was invited to this role. */
+  void invited(String username, Role role, String password) {
+    make(username, role, password);
+  }
+
   @MayManagePeople
   public void changeRole(long id, Role role) {
     Account account = find(id);
@@ -107,7 +112,7 @@ public class KeepAccounts {
   }
 
   private void takePassword(Account account, String password) {
-    account.takesPassword(passwords.encode(Passwords.acceptable(password)));
+    account.takesPassword(passwords.encode(Passwords.acceptable(password, account.username())));
     accessChanged(account);
   }
 
@@ -120,7 +125,7 @@ public class KeepAccounts {
     if (accounts.findByUsername(name).isPresent()) {
       throw Refused.conflict("There is already an account named " + name + ".");
     }
-    String hash = passwords.encode(Passwords.acceptable(password));
+    String hash = passwords.encode(Passwords.acceptable(password, name));
     accounts.save(new Account(name, role, hash, clock.instant()));
   }
 

@@ -1,5 +1,8 @@
 package dev.flangewright.people;
 
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
 import java.util.Map;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -9,6 +12,7 @@ import org.springframework.security.config.annotation.method.configuration.Enabl
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
 import org.springframework.security.crypto.password.DelegatingPasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
@@ -37,7 +41,7 @@ class SignInRules {
   /** The HTTP API: no session and no cookie, so no forged form can ride on one. */
   @Bean
   @Order(1)
-  SecurityFilterChain apiRules(HttpSecurity http, ApiDoor door) {
+  SecurityFilterChain apiRules(HttpSecurity http, ApiDoor door, TokenSignIn tokens) {
     return http.securityMatcher("/api/**")
         .authorizeHttpRequests(all -> all.anyRequest().authenticated())
         .httpBasic(basic -> basic.authenticationEntryPoint(door))
@@ -45,6 +49,7 @@ class SignInRules {
             refusals -> refusals.authenticationEntryPoint(door).accessDeniedHandler(door))
         .csrf(csrf -> csrf.disable())
         .addFilterBefore(new CrossSiteRefusal(), BasicAuthenticationFilter.class)
+        .addFilterBefore(new TokenDoor(tokens, door), BasicAuthenticationFilter.class)
         .sessionManagement(s -> s.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
         .headers(SignInRules::strict)
         .build();
@@ -58,6 +63,7 @@ class SignInRules {
                 all.requestMatchers(
                         "/sign-in",
                         "/first-run",
+                        "/invitation/*",
                         "/error",
                         "/css/**",
                         "/js/**",
@@ -83,10 +89,22 @@ class SignInRules {
                     .defaultAuthenticationEntryPointFor(
                         new LoginUrlAuthenticationEntryPoint("/sign-in"),
                         AnyRequestMatcher.INSTANCE))
-        .formLogin(form -> form.loginPage("/sign-in").defaultSuccessUrl("/"))
+        .formLogin(
+            form ->
+                form.loginPage("/sign-in")
+                    .defaultSuccessUrl("/")
+                    .failureHandler(SignInRules::leadBack))
         .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?signedOut"))
         .headers(SignInRules::strict)
         .build();
+  }
+
+  /** The same answer for a name that nobody has and for a wrong password. */
+  private static void leadBack(
+      HttpServletRequest request, HttpServletResponse response, AuthenticationException refused)
+      throws IOException {
+    String what = refused instanceof TooManyAttempts many ? "wait=" + many.seconds() : "error";
+    response.sendRedirect(request.getContextPath() + "/sign-in?" + what);
   }
 
   private static void strict(HeadersConfigurer<HttpSecurity> headers) {

@@ -1,19 +1,27 @@
 package dev.flangewright.people;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestBuilders.formLogin;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.httpBasic;
 import static org.springframework.security.test.web.servlet.response.SecurityMockMvcResultMatchers.authenticated;
 import static org.springframework.security.test.web.servlet.response.SecurityMockMvcResultMatchers.unauthenticated;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import dev.flangewright.testing.DatabaseTest;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.springframework.test.web.servlet.request.RequestPostProcessor;
 
 @DatabaseTest
 class SignInRulesTest {
@@ -82,5 +90,37 @@ class SignInRulesTest {
     mvc.perform(get("/api/v1/builds")).andExpect(status().isUnauthorized());
     mvc.perform(post("/api/v1/builds").header("Sec-Fetch-Site", "cross-site"))
         .andExpect(status().isForbidden());
+  }
+
+  /** The address is its own, so that the delay meets no other test. */
+  @Test
+  void whoever_guesses_has_to_wait_in_the_form_and_in_the_api_known_name_or_not() throws Exception {
+    for (String name : List.of(NAME, "nobody of that name")) {
+      String from = name.equals(NAME) ? "192.0.2.7" : "192.0.2.8";
+      for (int i = 0; i < 5; i++) {
+        mvc.perform(signIn(name, from)).andExpect(redirectedUrl("/sign-in?error"));
+      }
+      mvc.perform(signIn(name, from)).andExpect(redirectedUrl("/sign-in?wait=1"));
+      mvc.perform(get("/api/v1/builds").with(httpBasic(name, "wrong one")).with(from(from)))
+          .andExpect(status().isTooManyRequests())
+          .andExpect(header().string("Retry-After", "1"));
+    }
+    mvc.perform(get("/sign-in?wait=1"))
+        .andExpect(content().string(containsString("Try again in 1 s")));
+  }
+
+  private static MockHttpServletRequestBuilder signIn(String name, String address) {
+    return post("/sign-in")
+        .param("username", name)
+        .param("password", "not the right one")
+        .with(csrf())
+        .with(from(address));
+  }
+
+  private static RequestPostProcessor from(String address) {
+    return request -> {
+      request.setRemoteAddr(address);
+      return request;
+    };
   }
 }
