@@ -40,3 +40,5 @@ create table batch_change (
 alter table piece add column batch_id bigint references batch;
 create index piece_batch on piece (batch_id);
 alter table stage_entry add column batch_id bigint references batch;
+-- A finished cut may tell of its batch and of a damaged block at once.
+alter table stage_entry alter column said set data type varchar(1000);

@@ -22,12 +22,15 @@ public class LogStage {
   private final Pieces pieces;
   private final StageClearance clearance;
   private final StageGates gates;
+  private final MetalForCut metal;
   private final DoneAt doneAt;
 
-  LogStage(Pieces pieces, StageClearance clearance, StageGates gates, DoneAt doneAt) {
+  LogStage(
+      Pieces pieces, StageClearance clearance, StageGates gates, MetalForCut metal, DoneAt doneAt) {
     this.pieces = pieces;
     this.clearance = clearance;
     this.gates = gates;
+    this.metal = metal;
     this.doneAt = doneAt;
   }
 
@@ -75,9 +78,17 @@ public class LogStage {
   @MayLogWork
   public Piece finish(
       long pieceId, String code, @Nullable Double hours, @Nullable Long seen, String note) {
+    return finish(pieceId, code, seen, WorkDone.in(hours, note));
+  }
+
+  /** Finishes a stage, with all that may be told of it. */
+  @MayLogWork
+  public Piece finish(long pieceId, String code, @Nullable Long seen, WorkDone done) {
     Piece piece = find(pieceId, seen);
-    clearance.refuseUnlessHeld(piece.stage(code));
-    piece.finish(code, hours, doneAt.signature(piece, code, note));
+    PieceStage stage = piece.stage(code);
+    clearance.refuseUnlessHeld(stage);
+    StageEntry entry = piece.finish(code, done.hours(), doneAt.signature(piece, code, done.note()));
+    metal.chosen(piece, stage, done.batch()).ifPresent(batch -> piece.isCutFrom(batch, entry));
     return piece;
   }
 

@@ -1,6 +1,7 @@
 package dev.flangewright.bench;
 
 import dev.flangewright.people.Permission;
+import dev.flangewright.stock.Batch;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
@@ -47,6 +48,9 @@ public class StageEntry {
   private @Nullable String said;
   private boolean undone;
 
+  @ManyToOne(fetch = FetchType.LAZY)
+  private @Nullable Batch batch;
+
   protected StageEntry() {}
 
   StageEntry(
@@ -72,6 +76,16 @@ public class StageEntry {
   void about(PieceCheck check) {
     this.checkCode = check.code();
     this.said = check.said();
+  }
+
+  /** Notes which batch the piece was cut from. */
+  void isCutFrom(Batch cut) {
+    this.batch = cut;
+    says("cut from batch " + cut.name());
+  }
+
+  private void says(String words) {
+    this.said = said == null ? words : said + "; " + words;
   }
 
   void isUndone() {
@@ -134,7 +148,12 @@ public class StageEntry {
     return checkCode;
   }
 
-  /** What was answered, and what was wanted; null unless it is about a check. */
+  /** The batch that it says the piece was cut from; null if it says nothing of one. */
+  @Nullable Batch batch() {
+    return batch;
+  }
+
+  /** What was answered and what was wanted, or what else was told; null if nothing was. */
   public @Nullable String said() {
     return said;
   }

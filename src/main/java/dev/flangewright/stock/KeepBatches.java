@@ -63,7 +63,8 @@ public class KeepBatches {
   }
 
   private BatchFacts facts(BatchEntry written, Faults faults) {
-    BatchFacts facts = check.facts(written, LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault()), faults);
+    BatchFacts facts =
+        check.facts(written, LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault()), faults);
     faults.refuseIfAny();
     return facts;
   }

@@ -18,8 +18,7 @@ public interface PiecesCut {
    * @param mark of its state, as pages draw it: {@code ACCEPTED}
    * @param state in words: {@code "in work: first flange"}
    */
-  record CutPiece(
-      long id, long partId, String partNumber, int number, String mark, String state) {
+  record CutPiece(long id, long partId, String partNumber, int number, String mark, String state) {
 
     /** {@code "TW-F07-S3L piece 1"}. */
     public String label() {

@@ -45,7 +45,8 @@ public record SheetsOfBuild(List<BatchLine> batches) {
     return of(need).stream().anyMatch(batch -> batch.condition() != BatchCondition.USED_UP);
   }
 
-  private List<BatchLine> of(SheetNeed need) {
+  /** Every batch of that metal, in whatever condition. */
+  public List<BatchLine> of(SheetNeed need) {
     return batches.stream().filter(batch -> need.isMetBy(batch.metal())).toList();
   }
 

@@ -1,8 +1,10 @@
 package dev.flangewright.bench.web;
 
 import dev.flangewright.bench.BeginPiece;
+import dev.flangewright.bench.CorrectBatch;
 import dev.flangewright.bench.Hours;
 import dev.flangewright.bench.LogStage;
+import dev.flangewright.bench.WorkDone;
 import dev.flangewright.people.Refused;
 import java.util.Map;
 import org.springframework.stereotype.Controller;
@@ -23,12 +25,15 @@ class PieceController {
   private final PiecePages pages;
   private final LogStage log;
   private final BeginPiece begin;
+  private final CorrectBatch batches;
   private final EntryDoor door;
 
-  PieceController(PiecePages pages, LogStage log, BeginPiece begin, EntryDoor door) {
+  PieceController(
+      PiecePages pages, LogStage log, BeginPiece begin, CorrectBatch batches, EntryDoor door) {
     this.pages = pages;
     this.log = log;
     this.begin = begin;
+    this.batches = batches;
     this.door = door;
   }
 
@@ -84,7 +89,8 @@ class PieceController {
         () -> {
           Double hours = Hours.read(form.hours());
           Long seen = AnswersSent.of(sent).logOn(log, id, code, form.seen());
-          log.finish(id, code, hours, seen, form.note());
+          log.finish(
+              id, code, seen, new WorkDone(hours, sent.getOrDefault("batch", ""), form.note()));
         });
   }
 
@@ -107,6 +113,16 @@ class PieceController {
       @ModelAttribute("form") EntryForm form,
       ModelMap model) {
     return entered(id, code, model, () -> log.letPass(id, code, check, form.seen(), form.note()));
+  }
+
+  /** Puts down later, or anew, which batch it was cut from. */
+  @PostMapping("/pieces/{id}/batch")
+  ModelAndView setBatch(
+      @PathVariable long id,
+      @RequestParam(defaultValue = "") String batch,
+      @ModelAttribute("form") EntryForm form,
+      ModelMap model) {
+    return entered(id, "", model, () -> batches.of(id, batch, form.seen(), form.reason()));
   }
 
   @PostMapping("/pieces/{id}/undo")

@@ -1,6 +1,7 @@
 package dev.flangewright.bench.web;
 
 import dev.flangewright.bench.Ask;
+import dev.flangewright.bench.WorkDone;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.Instant;
 import java.util.UUID;
@@ -16,16 +17,27 @@ record StageWork(
     @Schema(description = "The version of the piece that you saw; a later one is refused (409).")
         @Nullable Long pieceVersion,
     @Schema(description = "When it was done, if it is sent later; not in the future.")
-        @Nullable Instant doneAt) {
+        @Nullable Instant doneAt,
+    @Schema(
+            description =
+                "With the finish of a cut: mark of the batch that the piece was cut from. Needed where"
+                    + " the build records batches of its metal.",
+            example = "B-12")
+        @Nullable String batch) {
 
-  static final StageWork NOTHING_SAID = new StageWork(null, null, null, null);
+  static final StageWork NOTHING_SAID = new StageWork(null, null, null, null, null);
 
   static StageWork of(@Nullable StageWork body) {
     return body == null ? NOTHING_SAID : body;
   }
 
   Ask ask(@Nullable UUID key, String what) {
-    return new Ask(key, doneAt, "%s, hours %s, note %s".formatted(what, hours, noteOrNone()));
+    String said = "%s, hours %s, note %s".formatted(what, hours, noteOrNone());
+    return new Ask(key, doneAt, batch == null ? said : said + ", batch " + batch);
+  }
+
+  WorkDone done() {
+    return new WorkDone(hours, batch == null ? "" : batch, noteOrNone());
   }
 
   String noteOrNone() {

@@ -37,6 +37,7 @@ public class LoadDemo {
   private final LayOutBlank layOut;
   private final RouteOf routes;
   private final DemoBlocks blocks;
+  private final DemoStock stock;
   private final TellHistory history;
   private final ShopClock clock;
 
@@ -47,6 +48,7 @@ public class LoadDemo {
       LayOutBlank layOut,
       RouteOf routes,
       DemoBlocks blocks,
+      DemoStock stock,
       TellHistory history,
       ShopClock clock) {
     this.makeBuild = makeBuild;
@@ -55,6 +57,7 @@ public class LoadDemo {
     this.layOut = layOut;
     this.routes = routes;
     this.blocks = blocks;
+    this.stock = stock;
     this.history = history;
     this.clock = clock;
   }
@@ -79,8 +82,10 @@ public class LoadDemo {
     Route route = routes.usual(id, PartNature.TWO_FLANGES).orElseThrow();
     List<Act> acts = DemoHistory.acts(route.stages(), clock.instant());
     blocks.shelve(id, acts.get(0).at().minus(A_WEEK));
+    stock.deliver(id, acts.get(0).at().minus(A_WEEK));
     history.of(id, acts);
     blocks.wear(id, acts.get(acts.size() - 1).at());
+    stock.recall(id, acts.get(acts.size() - 1).at());
     return id;
   }
 }

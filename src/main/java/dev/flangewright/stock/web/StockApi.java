@@ -32,8 +32,7 @@ class StockApi {
   private final HandleBatch handle;
   private final Batches batches;
 
-  StockApi(
-      Builds builds, ListBatches list, ReadBatch read, HandleBatch handle, Batches batches) {
+  StockApi(Builds builds, ListBatches list, ReadBatch read, HandleBatch handle, Batches batches) {
     this.builds = builds;
     this.list = list;
     this.read = read;
