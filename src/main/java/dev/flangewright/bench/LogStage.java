@@ -22,14 +22,21 @@ public class LogStage {
   private final Pieces pieces;
   private final StageClearance clearance;
   private final StageGates gates;
+  private final BlockDamage damage;
   private final MetalForCut metal;
   private final DoneAt doneAt;
 
   LogStage(
-      Pieces pieces, StageClearance clearance, StageGates gates, MetalForCut metal, DoneAt doneAt) {
+      Pieces pieces,
+      StageClearance clearance,
+      StageGates gates,
+      BlockDamage damage,
+      MetalForCut metal,
+      DoneAt doneAt) {
     this.pieces = pieces;
     this.clearance = clearance;
     this.gates = gates;
+    this.damage = damage;
     this.metal = metal;
     this.doneAt = doneAt;
   }
@@ -89,6 +96,9 @@ public class LogStage {
     clearance.refuseUnlessHeld(stage);
     StageEntry entry = piece.finish(code, done.hours(), doneAt.signature(piece, code, done.note()));
     metal.chosen(piece, stage, done.batch()).ifPresent(batch -> piece.isCutFrom(batch, entry));
+    if (!done.blockDamage().isBlank()) {
+      entry.says(damage.report(piece, stage, done.blockDamage()));
+    }
     return piece;
   }
 

@@ -84,7 +84,8 @@ public class StageEntry {
     says("cut from batch " + cut.name());
   }
 
-  private void says(String words) {
+  /** Notes what else was told with it. */
+  void says(String words) {
     this.said = said == null ? words : said + "; " + words;
   }
 

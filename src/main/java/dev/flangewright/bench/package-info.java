@@ -7,6 +7,7 @@
       "parts :: drawing",
       "materials",
       "people",
+      "receipts",
       "forming",
       "drawing"
     })

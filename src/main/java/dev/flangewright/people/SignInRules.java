@@ -3,6 +3,7 @@ package dev.flangewright.people;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.time.Duration;
 import java.util.Map;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -23,6 +24,7 @@ import org.springframework.security.web.authentication.www.BasicAuthenticationFi
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
 import org.springframework.security.web.util.matcher.AnyRequestMatcher;
+import org.springframework.session.security.web.authentication.SpringSessionRememberMeServices;
 
 /** Who gets in, and what a browser may do with our pages. Rules of roles stand on the services. */
 @Configuration
@@ -57,7 +59,8 @@ class SignInRules {
 
   @Bean
   @Order(2)
-  SecurityFilterChain pageRules(HttpSecurity http) {
+  SecurityFilterChain pageRules(
+      HttpSecurity http, SpringSessionRememberMeServices rememberThisPhone) {
     return http.authorizeHttpRequests(
             all ->
                 all.requestMatchers(
@@ -92,11 +95,21 @@ class SignInRules {
         .formLogin(
             form ->
                 form.loginPage("/sign-in")
-                    .defaultSuccessUrl("/")
+                    .successHandler(new SignedInFrom())
                     .failureHandler(SignInRules::leadBack))
+        .rememberMe(phone -> phone.rememberMeServices(rememberThisPhone))
         .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?signedOut"))
         .headers(SignInRules::strict)
         .build();
+  }
+
+  /** Longer than a holiday; the list of devices ends it sooner. */
+  @Bean
+  SpringSessionRememberMeServices rememberThisPhone() {
+    SpringSessionRememberMeServices services = new SpringSessionRememberMeServices();
+    services.setRememberMeParameterName("remember");
+    services.setValiditySeconds((int) Duration.ofDays(30).toSeconds());
+    return services;
   }
 
   /** The same answer for a name that nobody has and for a wrong password. */

@@ -14,7 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import tools.jackson.databind.JsonNode;
 
-/** Material batches, read and handled by a program. Every part of the workshop is 2024 T3, 1.2 mm. */
+/**
+ * Material batches, read and handled by a program. Every part of the workshop is 2024 T3, 1.2 mm.
+ */
 class BatchesApiTest extends ApiTest {
 
   @Autowired KeepBatches keep;

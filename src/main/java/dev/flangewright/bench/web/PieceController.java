@@ -4,7 +4,6 @@ import dev.flangewright.bench.BeginPiece;
 import dev.flangewright.bench.CorrectBatch;
 import dev.flangewright.bench.Hours;
 import dev.flangewright.bench.LogStage;
-import dev.flangewright.bench.WorkDone;
 import dev.flangewright.people.Refused;
 import java.util.Map;
 import org.springframework.stereotype.Controller;
@@ -47,12 +46,12 @@ class PieceController {
 
   @PostMapping("/parts/{id}/pieces")
   String begin(@PathVariable long id) {
-    return "redirect:/pieces/" + begin.of(id).id();
+    return "redirect:/pieces/" + door.toPart(id, () -> begin.of(id).id());
   }
 
   @PostMapping("/parts/{id}/pair")
   String beginPair(@PathVariable long id) {
-    return "redirect:/pieces/" + begin.pairOf(id).get(0).id();
+    return "redirect:/pieces/" + door.toPart(id, () -> begin.pairOf(id).get(0).id());
   }
 
   @PostMapping("/pieces/{id}/stages/{code}/start")
@@ -89,8 +88,7 @@ class PieceController {
         () -> {
           Double hours = Hours.read(form.hours());
           Long seen = AnswersSent.of(sent).logOn(log, id, code, form.seen());
-          log.finish(
-              id, code, seen, new WorkDone(hours, sent.getOrDefault("batch", ""), form.note()));
+          log.finish(id, code, seen, form.done(hours, sent.getOrDefault("batch", "")));
         });
   }
 

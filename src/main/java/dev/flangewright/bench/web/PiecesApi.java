@@ -1,9 +1,10 @@
 package dev.flangewright.bench.web;
 
-import dev.flangewright.bench.Ask;
 import dev.flangewright.bench.CorrectBatch;
 import dev.flangewright.bench.LogOnce;
 import dev.flangewright.bench.LogStage;
+import dev.flangewright.receipts.Ask;
+import dev.flangewright.receipts.EntryKey;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;

@@ -1,9 +1,10 @@
 package dev.flangewright.bench.web;
 
-import dev.flangewright.bench.Ask;
 import dev.flangewright.bench.WorkDone;
+import dev.flangewright.receipts.Ask;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.Instant;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -14,6 +15,12 @@ record StageWork(
             example = "1.5")
         @Nullable Double hours,
     @Schema(description = "At most 2000 characters.") @Nullable String note,
+    @Schema(
+            description =
+                "What was damaged on the block that the stage was done on, at most 400 characters;"
+                    + " read when the stage is finished. The block then waits for repair.",
+            example = "corner chipped at station 4")
+        @Nullable String blockDamage,
     @Schema(description = "The version of the piece that you saw; a later one is refused (409).")
         @Nullable Long pieceVersion,
     @Schema(description = "When it was done, if it is sent later; not in the future.")
@@ -25,19 +32,25 @@ record StageWork(
             example = "B-12")
         @Nullable String batch) {
 
-  static final StageWork NOTHING_SAID = new StageWork(null, null, null, null, null);
+  static final StageWork NOTHING_SAID = new StageWork(null, null, null, null, null, null);
 
   static StageWork of(@Nullable StageWork body) {
     return body == null ? NOTHING_SAID : body;
   }
 
   Ask ask(@Nullable UUID key, String what) {
-    String said = "%s, hours %s, note %s".formatted(what, hours, noteOrNone());
+    String said =
+        "%s, hours %s, damaged %s, note %s"
+            .formatted(what, hours, Objects.requireNonNullElse(blockDamage, ""), noteOrNone());
     return new Ask(key, doneAt, batch == null ? said : said + ", batch " + batch);
   }
 
   WorkDone done() {
-    return new WorkDone(hours, batch == null ? "" : batch, noteOrNone());
+    return new WorkDone(
+        hours,
+        Objects.requireNonNullElse(batch, ""),
+        Objects.requireNonNullElse(blockDamage, ""),
+        noteOrNone());
   }
 
   String noteOrNone() {

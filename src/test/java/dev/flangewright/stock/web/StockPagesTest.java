@@ -194,7 +194,8 @@ class StockPagesTest {
     send(Role.INSPECTOR, address, "batch", "B-1", "reason", "mark on the web")
         .andExpect(redirectedUrl("/pieces/" + piece));
     page(Role.GUEST, "/pieces/" + piece, "put down the metal of", "mark on the web");
-    send(Role.FITTER, "/pieces/" + piece + "/undo", "reason", "no").andExpect(status().isForbidden());
+    send(Role.FITTER, "/pieces/" + piece + "/undo", "reason", "no")
+        .andExpect(status().isForbidden());
   }
 
   @Test
@@ -247,8 +248,20 @@ class StockPagesTest {
   private static String[] fields(
       String mark, String alloy, String temper, String thickness, String... more) {
     String[] known = {
-      "mark", mark, "alloy", alloy, "temper", temper, "thickness", thickness, "heatNumber", "4711",
-      "certificate", "C-2041", "receivedOn", "2026-05-04"
+      "mark",
+      mark,
+      "alloy",
+      alloy,
+      "temper",
+      temper,
+      "thickness",
+      thickness,
+      "heatNumber",
+      "4711",
+      "certificate",
+      "C-2041",
+      "receivedOn",
+      "2026-05-04"
     };
     String[] all = Arrays.copyOf(known, known.length + more.length);
     System.arraycopy(more, 0, all, known.length, more.length);
@@ -257,8 +270,7 @@ class StockPagesTest {
 
   private ResultActions happens(Role role, Batch batch, String action, String words)
       throws Exception {
-    return send(
-        role, "/batches/" + batch.id() + "/condition", "action", action, "words", words);
+    return send(role, "/batches/" + batch.id() + "/condition", "action", action, "words", words);
   }
 
   private String stock() {
