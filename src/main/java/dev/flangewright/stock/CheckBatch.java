@@ -19,6 +19,7 @@ class CheckBatch {
 
   private static final int LONGEST_NOTE = 2000;
   private static final double LARGEST_SHEET_MM = 20000;
+  private static final double TO_TENTHS_OF_A_MICROMETRE = 10000.0;
 
   private final MaterialLibrary library;
 
@@ -71,7 +72,7 @@ class CheckBatch {
           "it must be written in mm as 1.2, by gauge as 20 SWG or in inches as 0.036 in");
     }
     mm.ifPresent(read -> refuseUnlessSheet(written, read, faults));
-    return mm.orElse(0.0);
+    return Math.round(mm.orElse(0.0) * TO_TENTHS_OF_A_MICROMETRE) / TO_TENTHS_OF_A_MICROMETRE;
   }
 
   private static void refuseUnlessSheet(String written, double mm, Faults faults) {
