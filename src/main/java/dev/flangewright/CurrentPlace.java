@@ -28,6 +28,8 @@ class CurrentPlace {
           Map.entry("wall", OVERVIEW),
           Map.entry("blocks", "blocks"),
           Map.entry("block-sets", "blocks"),
+          Map.entry("stock", "stock"),
+          Map.entry("batches", "stock"),
           Map.entry("inspections", "quality"),
           Map.entry("quality", "quality"),
           Map.entry("route", "routes"),

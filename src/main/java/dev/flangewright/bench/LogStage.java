@@ -28,6 +28,7 @@ public class LogStage {
   private final BlockDamage damage;
   private final QuenchOfStage quench;
   private final ReadPhotos photos;
+  private final MetalForCut metal;
   private final DoneAt doneAt;
 
   LogStage(
@@ -37,6 +38,7 @@ public class LogStage {
       BlockDamage damage,
       QuenchOfStage quench,
       ReadPhotos photos,
+      MetalForCut metal,
       DoneAt doneAt) {
     this.pieces = pieces;
     this.clearance = clearance;
@@ -44,6 +46,7 @@ public class LogStage {
     this.damage = damage;
     this.quench = quench;
     this.photos = photos;
+    this.metal = metal;
     this.doneAt = doneAt;
   }
 
@@ -107,6 +110,7 @@ public class LogStage {
     Signature by = doneAt.signature(piece, code, done.note());
     StageEntry entry = piece.finish(code, done.hours(), by);
     quench.finished(piece, stage, done.quenching(), by);
+    metal.chosen(piece, stage, done.batch()).ifPresent(batch -> piece.isCutFrom(batch, entry));
     if (!done.blockDamage().isBlank()) {
       entry.says(damage.report(piece, stage, done.blockDamage()));
     }

@@ -4,6 +4,7 @@
       "blocks",
       "heat",
       "photos",
+      "stock",
       "parts",
       "parts :: drawing",
       "materials",

@@ -6,6 +6,8 @@ public enum Permission {
   EDIT_REGISTER("edit the register and import files"),
   /** Record block sets and their blocks; make ready, repair and scrap blocks. */
   KEEP_BLOCKS("keep the block sets"),
+  /** Record material batches; hold them back and use them up. Whoever inspects releases them. */
+  KEEP_STOCK("keep the metal in stock"),
   /**
    * Begin a piece; start and finish its stages; undo the last entry; take blocks and report damage.
    */

@@ -9,7 +9,8 @@ public enum Role {
   LEAD("lead", EnumSet.allOf(Permission.class), EnumSet.allOf(Clearance.class)),
   FITTER(
       "fitter",
-      EnumSet.of(Permission.KEEP_BLOCKS, Permission.LOG_WORK, Permission.SCRAP),
+      EnumSet.of(
+          Permission.KEEP_BLOCKS, Permission.KEEP_STOCK, Permission.LOG_WORK, Permission.SCRAP),
       EnumSet.of(
           Clearance.CUT, Clearance.FORM_SHRINK, Clearance.FORM_STRETCH, Clearance.HEAT_TREAT)),
   VOLUNTEER(
