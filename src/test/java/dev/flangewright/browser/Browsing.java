@@ -59,18 +59,18 @@ final class Browsing implements AutoCloseable {
   }
 
   BrowserContext phone() {
-    return browser.newContext(phoneOptions());
+    return browser.newContext(phoneSize());
   }
 
-  BrowserContext phoneWithoutScripts() {
-    return browser.newContext(phoneOptions().setJavaScriptEnabled(false));
+  BrowserContext phoneWithoutScript() {
+    return browser.newContext(phoneSize().setJavaScriptEnabled(false));
   }
 
   BrowserContext phone(ColorScheme scheme, ReducedMotion motion) {
-    return browser.newContext(phoneOptions().setColorScheme(scheme).setReducedMotion(motion));
+    return browser.newContext(phoneSize().setColorScheme(scheme).setReducedMotion(motion));
   }
 
-  private Browser.NewContextOptions phoneOptions() {
+  private Browser.NewContextOptions phoneSize() {
     return new Browser.NewContextOptions()
         .setBaseURL(address)
         .setViewportSize(390, 844)

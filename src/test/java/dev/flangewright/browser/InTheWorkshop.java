@@ -47,7 +47,7 @@ abstract class InTheWorkshop {
   }
 
   Page phoneOf(String name, boolean scripts) {
-    BrowserContext phone = scripts ? browsing.phone() : browsing.phoneWithoutScripts();
+    BrowserContext phone = scripts ? browsing.phone() : browsing.phoneWithoutScript();
     return Browsing.signedIn(phone, name);
   }
 }
