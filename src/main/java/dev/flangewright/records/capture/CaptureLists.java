@@ -6,8 +6,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
-import org.hibernate.collection.spi.PersistentCollection;
+import java.util.stream.Stream;
 import org.hibernate.event.spi.AbstractCollectionEvent;
 import org.hibernate.event.spi.PostCollectionRecreateEvent;
 import org.hibernate.event.spi.PostCollectionRecreateEventListener;
@@ -77,22 +78,27 @@ class CaptureLists
     return list.getRole().substring(list.getRole().lastIndexOf('.') + 1);
   }
 
-  /** In a fixed order, however the set happens to lie in memory; null if there is none. */
+  /** Null if there is none. Hibernate keeps what a set was as a map from each value to itself. */
   private static @Nullable String text(@Nullable Object values) {
-    if (values instanceof PersistentCollection<?> held) {
-      return text(held.getValue());
+    if (values instanceof Map<?, ?> map) {
+      return sorted(map.entrySet().stream().map(CaptureLists::entry));
     }
-    if (values instanceof Map<?, ?> set) {
-      return joined(set.values());
+    if (values instanceof Set<?> set) {
+      return sorted(set.stream().map(ValueText::of));
     }
-    return values instanceof Collection<?> list ? joined(list) : null;
+    return values instanceof Collection<?> list
+        ? list.stream().map(ValueText::of).collect(Collectors.joining(", "))
+        : null;
   }
 
-  private static String joined(Collection<?> values) {
-    return values.stream()
-        .map(ValueText::of)
-        .map(String::valueOf)
-        .sorted()
-        .collect(Collectors.joining(", "));
+  private static @Nullable String entry(Map.Entry<?, ?> entry) {
+    String value = ValueText.of(entry.getValue());
+    String key = ValueText.of(entry.getKey());
+    return Objects.equals(key, value) ? value : key + ": " + value;
+  }
+
+  /** However it happens to lie in memory. */
+  private static String sorted(Stream<@Nullable String> values) {
+    return values.map(String::valueOf).sorted().collect(Collectors.joining(", "));
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.hibernate.Hibernate;
 import org.hibernate.engine.spi.SessionImplementor;
 import org.hibernate.engine.spi.SharedSessionContractImplementor;
 import org.hibernate.proxy.HibernateProxy;
@@ -51,8 +52,9 @@ final class ChangesOfTransaction {
     }
     return proxy.isUninitialized()
         ? Optional.ofNullable(
-            ((SessionImplementor) session)
-                .find(proxy.getPersistentClass(), proxy.getInternalIdentifier()))
+                ((SessionImplementor) session)
+                    .find(proxy.getPersistentClass(), proxy.getInternalIdentifier()))
+            .map(Hibernate::unproxy)
         : Optional.of(proxy.getImplementation());
   }
 }
