@@ -16,6 +16,8 @@ public enum Permission {
   SCRAP("scrap a piece"),
   /** Accept a piece, send it back for rework, or accept it with a concession. */
   INSPECT("accept a piece or send it back"),
+  /** Read who changed what in a build, verify it and take it along. */
+  READ_JOURNAL("read the journal"),
   /** Make, change and disable accounts. */
   MANAGE_PEOPLE("manage accounts");
 

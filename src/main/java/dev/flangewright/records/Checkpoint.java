@@ -23,6 +23,11 @@ public record Checkpoint(String chain, long count, String head, Instant at) {
       Pattern.compile(
           "checkpoint\\s+([a-z0-9-]+)\\s+([0-9]{1,18})\\s+([0-9a-f\\s]{64,160}?)\\s+(\\d{4}-\\S+Z)");
 
+  private static final Pattern LINE =
+      Pattern.compile(
+          "\\{\"checkpoint\":\\{\"at\":\"([^\"]+)\",\"chain\":\"([a-z0-9-]+)\","
+              + "\"count\":([0-9]{1,18}),\"head\":\"([0-9a-f]{64})\"\\}\\}");
+
   /** One line to copy, print and paste: {@code checkpoint build-1 42 <hash> <time>}. */
   public String text() {
     return "checkpoint " + chain + " " + count + " " + head + " " + at;
@@ -35,15 +40,22 @@ public record Checkpoint(String chain, long count, String head, Instant at) {
       return Optional.empty();
     }
     String head = found.group(3).replaceAll("\\s", "");
+    return head.length() == 64
+        ? of(found.group(1), found.group(2), head, found.group(4))
+        : Optional.empty();
+  }
+
+  /** Of {@link #line()}; empty if it is none. */
+  static Optional<Checkpoint> readLine(String line) {
+    Matcher found = LINE.matcher(line);
+    return found.matches()
+        ? of(found.group(2), found.group(3), found.group(4), found.group(1))
+        : Optional.empty();
+  }
+
+  private static Optional<Checkpoint> of(String chain, String count, String head, String at) {
     try {
-      return head.length() == 64
-          ? Optional.of(
-              new Checkpoint(
-                  found.group(1),
-                  Long.parseLong(found.group(2)),
-                  head,
-                  Instant.parse(found.group(4))))
-          : Optional.empty();
+      return Optional.of(new Checkpoint(chain, Long.parseLong(count), head, Instant.parse(at)));
     } catch (DateTimeException noTime) {
       return Optional.empty();
     }
