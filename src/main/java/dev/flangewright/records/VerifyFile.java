@@ -54,8 +54,7 @@ public final class VerifyFile {
     }
   }
 
-  private static int file(Path file, @Nullable Checkpoint old, PrintStream out)
-      throws IOException {
+  private static int file(Path file, @Nullable Checkpoint old, PrintStream out) throws IOException {
     Ending ending = Ending.of(file);
     Checkpoint claimed = Checkpoint.readLine(ending.last()).orElse(null);
     if (claimed == null) {
@@ -70,8 +69,7 @@ public final class VerifyFile {
     }
   }
 
-  private static int say(
-      Verdict verdict, @Nullable Checkpoint old, boolean more, PrintStream out) {
+  private static int say(Verdict verdict, @Nullable Checkpoint old, boolean more, PrintStream out) {
     out.println(verdict.chain() + ": " + verdict.sentence());
     out.println("The last that fits has the hash " + verdict.head());
     if (old != null) {

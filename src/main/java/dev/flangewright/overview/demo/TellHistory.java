@@ -47,8 +47,7 @@ class TellHistory {
     Map<String, Long> pieces = new HashMap<>();
     for (Act act : acts) {
       clock.at(
-          act.at(),
-          () -> SignedIn.as(act.by().word(), act.by(), () -> tell(buildId, act, pieces)));
+          act.at(), () -> SignedIn.as(act.by().word(), act.by(), () -> tell(buildId, act, pieces)));
     }
   }
 

@@ -19,10 +19,12 @@ final class LeftOut {
       Map.of(
           "Part.summary", "worked out from the drawing, again at any time",
           "Flange.summary", "worked out from the contour, again at any time",
-          "Piece.standing", "worked out from the stages and the log");
+          "Piece.standing", "worked out from the stages and the log",
+          "AccessToken.lastUsedAt", "noted while somebody reads, and no record of the work");
 
   /** Fields of which only that they changed is taken down. */
-  static final Set<String> SECRETS = Set.of("Account.passwordHash");
+  static final Set<String> SECRETS =
+      Set.of("Account.passwordHash", "AccessToken.digest", "Invitation.digest");
 
   /** Stands for the value of a secret. */
   static final String SECRET = "(secret)";

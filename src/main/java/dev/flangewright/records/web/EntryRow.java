@@ -24,8 +24,7 @@ record EntryRow(
     List<FieldRow> changes) {
 
   private static final DateTimeFormatter WHEN =
-      DateTimeFormatter.ofPattern("d MMM uuuu HH:mm:ss", Locale.ENGLISH)
-          .withZone(ZoneOffset.UTC);
+      DateTimeFormatter.ofPattern("d MMM uuuu HH:mm:ss", Locale.ENGLISH).withZone(ZoneOffset.UTC);
 
   public String when() {
     return WHEN.format(at);
@@ -36,5 +35,4 @@ record EntryRow(
     return Stream.of(done, kind, label.isEmpty() ? "number " + id : label)
         .collect(Collectors.joining(" "));
   }
-
 }
