@@ -38,7 +38,7 @@ class TamperingTest {
   @Test
   void an_edited_line_is_named() {
     run(
-        "update journal_entry set line = replace(line, 'TW-1', 'TW-9') where chain = ? and seq = 3");
+        "update journal_entry set line = replace(line, '\"id\":\"', '\"id\":\"9') where chain = ? and seq = 3");
     assertThat(check.of(chain, null).sentence()).startsWith("Entry 3 was changed");
   }
 
