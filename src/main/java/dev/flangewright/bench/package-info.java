@@ -2,6 +2,7 @@
 @ApplicationModule(
     allowedDependencies = {
       "blocks",
+      "heat",
       "parts",
       "parts :: drawing",
       "materials",

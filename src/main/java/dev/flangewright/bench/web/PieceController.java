@@ -3,6 +3,7 @@ package dev.flangewright.bench.web;
 import dev.flangewright.bench.BeginPiece;
 import dev.flangewright.bench.Hours;
 import dev.flangewright.bench.LogStage;
+import dev.flangewright.bench.WorkDone;
 import dev.flangewright.people.Refused;
 import java.util.Map;
 import org.springframework.stereotype.Controller;
@@ -24,12 +25,15 @@ class PieceController {
   private final LogStage log;
   private final BeginPiece begin;
   private final EntryDoor door;
+  private final QuenchSent quench;
 
-  PieceController(PiecePages pages, LogStage log, BeginPiece begin, EntryDoor door) {
+  PieceController(
+      PiecePages pages, LogStage log, BeginPiece begin, EntryDoor door, QuenchSent quench) {
     this.pages = pages;
     this.log = log;
     this.begin = begin;
     this.door = door;
+    this.quench = quench;
   }
 
   @GetMapping("/pieces/{id}")
@@ -84,7 +88,13 @@ class PieceController {
         () -> {
           Double hours = Hours.read(form.hours());
           Long seen = AnswersSent.of(sent).logOn(log, id, code, form.seen());
-          log.finish(id, code, hours, form.blockDamage(), seen, form.note());
+          log.finish(
+              id,
+              code,
+              seen,
+              WorkDone.in(hours, form.note())
+                  .damaged(form.blockDamage())
+                  .quenched(quench.said(sent)));
         });
   }
 

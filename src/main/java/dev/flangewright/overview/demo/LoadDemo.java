@@ -38,6 +38,7 @@ public class LoadDemo {
   private final RouteOf routes;
   private final DemoBlocks blocks;
   private final TellHistory history;
+  private final DemoHeat heat;
   private final ShopClock clock;
 
   LoadDemo(
@@ -48,6 +49,7 @@ public class LoadDemo {
       RouteOf routes,
       DemoBlocks blocks,
       TellHistory history,
+      DemoHeat heat,
       ShopClock clock) {
     this.makeBuild = makeBuild;
     this.importRegister = importRegister;
@@ -56,6 +58,7 @@ public class LoadDemo {
     this.routes = routes;
     this.blocks = blocks;
     this.history = history;
+    this.heat = heat;
     this.clock = clock;
   }
 
@@ -81,6 +84,7 @@ public class LoadDemo {
     blocks.shelve(id, acts.get(0).at().minus(A_WEEK));
     history.of(id, acts);
     blocks.wear(id, acts.get(acts.size() - 1).at());
+    heat.treat(id, clock.instant());
     return id;
   }
 }
