@@ -34,6 +34,7 @@ class CurrentPlace {
           Map.entry("quality", "quality"),
           Map.entry("route", "routes"),
           Map.entry("routes", "routes"),
+          Map.entry("journal", "journal"),
           Map.entry("import", "import"),
           Map.entry("people", "people"),
           Map.entry("help", "help"));
