@@ -4,6 +4,7 @@ import dev.flangewright.people.MayLogWork;
 import dev.flangewright.people.MayReleaseHold;
 import dev.flangewright.people.Refused;
 import dev.flangewright.people.SignedIn;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -23,6 +24,7 @@ public class LogStage {
   private final StageClearance clearance;
   private final StageGates gates;
   private final BlockDamage damage;
+  private final QuenchOfStage quench;
   private final MetalForCut metal;
   private final DoneAt doneAt;
 
@@ -31,12 +33,14 @@ public class LogStage {
       StageClearance clearance,
       StageGates gates,
       BlockDamage damage,
+      QuenchOfStage quench,
       MetalForCut metal,
       DoneAt doneAt) {
     this.pieces = pieces;
     this.clearance = clearance;
     this.gates = gates;
     this.damage = damage;
+    this.quench = quench;
     this.metal = metal;
     this.doneAt = doneAt;
   }
@@ -94,8 +98,10 @@ public class LogStage {
     Piece piece = find(pieceId, seen);
     PieceStage stage = piece.stage(code);
     clearance.refuseUnlessHeld(stage);
-    StageEntry entry = piece.finish(code, done.hours(), doneAt.signature(piece, code, done.note()));
+    Signature by = doneAt.signature(piece, code, done.note());
+    StageEntry entry = piece.finish(code, done.hours(), by);
     metal.chosen(piece, stage, done.batch()).ifPresent(batch -> piece.isCutFrom(batch, entry));
+    quench.finished(piece, stage, done.quenching(), by);
     if (!done.blockDamage().isBlank()) {
       entry.says(damage.report(piece, stage, done.blockDamage()));
     }
@@ -108,9 +114,11 @@ public class LogStage {
   @PreAuthorize("hasAnyAuthority('LOG_WORK', 'RELEASE_HOLD')")
   public Piece undo(long pieceId, @Nullable Long seen, String reason) {
     Piece piece = find(pieceId, seen);
-    piece.undoable().ifPresent(LogStage::refuseUnlessAllowed);
-    String undone = piece.undoable().map(StageEntry::stageCode).orElse("");
+    Optional<StageEntry> last = piece.undoable();
+    last.ifPresent(LogStage::refuseUnlessAllowed);
+    String undone = last.map(StageEntry::stageCode).orElse("");
     piece.undo(doneAt.signature(piece, undone, reason));
+    last.ifPresent(taken -> quench.undone(piece, taken));
     return piece;
   }
 

@@ -2,6 +2,7 @@
 @ApplicationModule(
     allowedDependencies = {
       "blocks",
+      "heat",
       "stock",
       "parts",
       "parts :: drawing",

@@ -48,13 +48,20 @@ final class Browsing implements AutoCloseable {
   }
 
   BrowserContext phone() {
-    return browser.newContext(
-        new Browser.NewContextOptions()
-            .setBaseURL(address)
-            .setViewportSize(390, 844)
-            .setDeviceScaleFactor(2)
-            .setHasTouch(true)
-            .setIsMobile(true));
+    return browser.newContext(phoneSize());
+  }
+
+  BrowserContext phoneWithoutScript() {
+    return browser.newContext(phoneSize().setJavaScriptEnabled(false));
+  }
+
+  private Browser.NewContextOptions phoneSize() {
+    return new Browser.NewContextOptions()
+        .setBaseURL(address)
+        .setViewportSize(390, 844)
+        .setDeviceScaleFactor(2)
+        .setHasTouch(true)
+        .setIsMobile(true);
   }
 
   /** A page of somebody of the demo build, signed in. */

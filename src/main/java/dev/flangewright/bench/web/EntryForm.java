@@ -1,6 +1,5 @@
 package dev.flangewright.bench.web;
 
-import dev.flangewright.bench.WorkDone;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,10 +23,5 @@ record EntryForm(
     this.blockDamage = blockDamage == null ? "" : blockDamage;
     this.reason = reason == null ? "" : reason;
     this.seen = seen;
-  }
-
-  /** What is told when a stage is finished. */
-  WorkDone done(@Nullable Double spent, String batch) {
-    return new WorkDone(spent, batch, blockDamage, note);
   }
 }

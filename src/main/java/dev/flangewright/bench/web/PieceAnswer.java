@@ -33,9 +33,11 @@ record PieceAnswer(
         @Nullable Long batchId,
     @Schema(description = "Mark of that batch.", example = "B-12") @Nullable String batch,
     @Schema(description = "In the order of the route.") List<StageAnswer> stages,
-    @Schema(description = "Oldest first.") List<EntryAnswer> log) {
+    @Schema(description = "Oldest first.") List<EntryAnswer> log,
+    @Schema(description = "How long it stays soft after its last quench; null without one.")
+        @Nullable WindowAnswer formingWindow) {
 
-  static PieceAnswer of(Piece piece) {
+  static PieceAnswer of(Piece piece, @Nullable WindowAnswer window) {
     Route route = piece.route();
     Piece twin = piece.twin();
     Batch cut = piece.batch();
@@ -57,6 +59,7 @@ record PieceAnswer(
         cut == null ? null : cut.id(),
         cut == null ? null : cut.mark(),
         piece.stages().stream().map(StageAnswer::of).toList(),
-        piece.log().stream().map(EntryAnswer::of).toList());
+        piece.log().stream().map(EntryAnswer::of).toList(),
+        window);
   }
 }

@@ -4,6 +4,7 @@ import dev.flangewright.bench.BeginPiece;
 import dev.flangewright.bench.CorrectBatch;
 import dev.flangewright.bench.Hours;
 import dev.flangewright.bench.LogStage;
+import dev.flangewright.bench.WorkDone;
 import dev.flangewright.people.Refused;
 import java.util.Map;
 import org.springframework.stereotype.Controller;
@@ -26,14 +27,21 @@ class PieceController {
   private final BeginPiece begin;
   private final CorrectBatch batches;
   private final EntryDoor door;
+  private final QuenchSent quench;
 
   PieceController(
-      PiecePages pages, LogStage log, BeginPiece begin, CorrectBatch batches, EntryDoor door) {
+      PiecePages pages,
+      LogStage log,
+      BeginPiece begin,
+      CorrectBatch batches,
+      EntryDoor door,
+      QuenchSent quench) {
     this.pages = pages;
     this.log = log;
     this.begin = begin;
     this.batches = batches;
     this.door = door;
+    this.quench = quench;
   }
 
   @GetMapping("/pieces/{id}")
@@ -88,7 +96,14 @@ class PieceController {
         () -> {
           Double hours = Hours.read(form.hours());
           Long seen = AnswersSent.of(sent).logOn(log, id, code, form.seen());
-          log.finish(id, code, seen, form.done(hours, sent.getOrDefault("batch", "")));
+          log.finish(
+              id,
+              code,
+              seen,
+              WorkDone.in(hours, form.note())
+                  .damaged(form.blockDamage())
+                  .quenched(quench.said(sent))
+                  .cutFrom(sent.getOrDefault("batch", "")));
         });
   }
 

@@ -1,10 +1,10 @@
 package dev.flangewright.bench.web;
 
+import dev.flangewright.bench.Quenching;
 import dev.flangewright.bench.WorkDone;
 import dev.flangewright.receipts.Ask;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.Instant;
-import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -27,12 +27,23 @@ record StageWork(
         @Nullable Instant doneAt,
     @Schema(
             description =
+                "With the finish of a heat treatment: when it was quenched, at most 24 hours back;"
+                    + " when left out, as the stage was finished.")
+        @Nullable Instant quenchedAt,
+    @Schema(
+            description =
+                "With the finish of a heat treatment: true if it was annealed or aged, and not"
+                    + " quenched.")
+        @Nullable Boolean notQuenched,
+    @Schema(
+            description =
                 "With the finish of a cut: mark of the batch that the piece was cut from. Needed where"
                     + " the build records batches of its metal.",
             example = "B-12")
         @Nullable String batch) {
 
-  static final StageWork NOTHING_SAID = new StageWork(null, null, null, null, null, null);
+  static final StageWork NOTHING_SAID =
+      new StageWork(null, null, null, null, null, null, null, null);
 
   static StageWork of(@Nullable StageWork body) {
     return body == null ? NOTHING_SAID : body;
@@ -41,16 +52,25 @@ record StageWork(
   Ask ask(@Nullable UUID key, String what) {
     String said =
         "%s, hours %s, damaged %s, note %s"
-            .formatted(what, hours, Objects.requireNonNullElse(blockDamage, ""), noteOrNone());
-    return new Ask(key, doneAt, batch == null ? said : said + ", batch " + batch);
+            .formatted(what, hours, blockDamageOrNone(), noteOrNone());
+    String quench = quenching().equals(Quenching.NOT_SAID) ? "" : ", " + quenching();
+    String cut = batch == null ? "" : ", batch " + batch;
+    return new Ask(key, doneAt, said + quench + cut);
   }
 
   WorkDone done() {
-    return new WorkDone(
-        hours,
-        Objects.requireNonNullElse(batch, ""),
-        Objects.requireNonNullElse(blockDamage, ""),
-        noteOrNone());
+    return WorkDone.in(hours, noteOrNone())
+        .damaged(blockDamageOrNone())
+        .quenched(quenching())
+        .cutFrom(batch == null ? "" : batch);
+  }
+
+  private String blockDamageOrNone() {
+    return blockDamage == null ? "" : blockDamage;
+  }
+
+  private Quenching quenching() {
+    return new Quenching(quenchedAt, Boolean.TRUE.equals(notQuenched));
   }
 
   String noteOrNone() {

@@ -39,6 +39,7 @@ public class LoadDemo {
   private final DemoBlocks blocks;
   private final DemoStock stock;
   private final TellHistory history;
+  private final DemoHeat heat;
   private final ShopClock clock;
 
   LoadDemo(
@@ -50,6 +51,7 @@ public class LoadDemo {
       DemoBlocks blocks,
       DemoStock stock,
       TellHistory history,
+      DemoHeat heat,
       ShopClock clock) {
     this.makeBuild = makeBuild;
     this.importRegister = importRegister;
@@ -59,6 +61,7 @@ public class LoadDemo {
     this.blocks = blocks;
     this.stock = stock;
     this.history = history;
+    this.heat = heat;
     this.clock = clock;
   }
 
@@ -86,6 +89,7 @@ public class LoadDemo {
     history.of(id, acts);
     blocks.wear(id, acts.get(acts.size() - 1).at());
     stock.recall(id, acts.get(acts.size() - 1).at());
+    heat.treat(id, clock.instant());
     return id;
   }
 }

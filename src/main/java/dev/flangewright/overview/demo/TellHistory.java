@@ -83,7 +83,7 @@ class TellHistory {
   }
 
   private WorkDone done(long piece, Act act) {
-    return new WorkDone(act.hours(), stock.markFor(piece, act.stage()), "", act.note());
+    return WorkDone.in(act.hours(), act.note()).cutFrom(stock.markFor(piece, act.stage()));
   }
 
   private long partId(long buildId, String partNumber) {
