@@ -23,6 +23,9 @@ class CurrentPlace {
           Map.entry("shop-values", "parts"),
           Map.entry("bench", "bench"),
           Map.entry("pieces", "bench"),
+          Map.entry("find", "bench"),
+          Map.entry("p", "bench"),
+          Map.entry("wall", OVERVIEW),
           Map.entry("blocks", "blocks"),
           Map.entry("block-sets", "blocks"),
           Map.entry("stock", "stock"),
@@ -31,6 +34,7 @@ class CurrentPlace {
           Map.entry("quality", "quality"),
           Map.entry("route", "routes"),
           Map.entry("routes", "routes"),
+          Map.entry("journal", "journal"),
           Map.entry("import", "import"),
           Map.entry("people", "people"),
           Map.entry("help", "help"));

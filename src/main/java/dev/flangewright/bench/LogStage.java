@@ -4,6 +4,8 @@ import dev.flangewright.people.MayLogWork;
 import dev.flangewright.people.MayReleaseHold;
 import dev.flangewright.people.Refused;
 import dev.flangewright.people.SignedIn;
+import dev.flangewright.photos.ReadPhotos;
+import dev.flangewright.photos.SubjectKind;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.AccessDeniedException;
@@ -25,6 +27,7 @@ public class LogStage {
   private final StageGates gates;
   private final BlockDamage damage;
   private final QuenchOfStage quench;
+  private final ReadPhotos photos;
   private final MetalForCut metal;
   private final DoneAt doneAt;
 
@@ -34,6 +37,7 @@ public class LogStage {
       StageGates gates,
       BlockDamage damage,
       QuenchOfStage quench,
+      ReadPhotos photos,
       MetalForCut metal,
       DoneAt doneAt) {
     this.pieces = pieces;
@@ -41,6 +45,7 @@ public class LogStage {
     this.gates = gates;
     this.damage = damage;
     this.quench = quench;
+    this.photos = photos;
     this.metal = metal;
     this.doneAt = doneAt;
   }
@@ -73,6 +78,10 @@ public class LogStage {
       @Nullable Long seen,
       String note) {
     Piece piece = find(pieceId, seen);
+    Long photo = answer.photo();
+    if (photo != null) {
+      photos.refuseUnlessOf(SubjectKind.PIECE, pieceId, photo);
+    }
     piece.answer(code, checkCode, answer, doneAt.signature(piece, code, note));
     return piece;
   }
@@ -100,8 +109,8 @@ public class LogStage {
     clearance.refuseUnlessHeld(stage);
     Signature by = doneAt.signature(piece, code, done.note());
     StageEntry entry = piece.finish(code, done.hours(), by);
-    metal.chosen(piece, stage, done.batch()).ifPresent(batch -> piece.isCutFrom(batch, entry));
     quench.finished(piece, stage, done.quenching(), by);
+    metal.chosen(piece, stage, done.batch()).ifPresent(batch -> piece.isCutFrom(batch, entry));
     if (!done.blockDamage().isBlank()) {
       entry.says(damage.report(piece, stage, done.blockDamage()));
     }

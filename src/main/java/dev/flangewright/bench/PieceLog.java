@@ -36,6 +36,11 @@ record PieceLog(List<StageEntry> entries) {
     return entries.stream().filter(StageEntry::stands).reduce((first, second) -> second);
   }
 
+  /** Whether nothing was logged after it. */
+  boolean isLast(StageEntry entry) {
+    return entry.ordinal() == entries.size();
+  }
+
   /** The batch that the last line that stands says it was cut from; null if none does. */
   @Nullable Batch batch() {
     return entries.stream()

@@ -195,6 +195,15 @@ public class PieceStage {
         .orElseThrow(() -> StageRefusal.noSuchCheck(this, checkCode));
   }
 
+  /**
+   * What a check asks.
+   *
+   * @throws StageRefusal if the stage has no check of that code
+   */
+  String question(String checkCode) {
+    return askedFor(checkCode).card().question();
+  }
+
   public boolean isStarted() {
     return startedAt != null;
   }

@@ -3,6 +3,7 @@
     allowedDependencies = {
       "blocks",
       "heat",
+      "photos",
       "stock",
       "parts",
       "parts :: drawing",

@@ -4,6 +4,7 @@
       "quality",
       "bench",
       "blocks",
+      "photos",
       "stock",
       "parts",
       "parts :: exchange",

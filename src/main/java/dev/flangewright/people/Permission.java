@@ -18,6 +18,8 @@ public enum Permission {
   SCRAP("scrap a piece"),
   /** Accept a piece, send it back for rework, or accept it with a concession. */
   INSPECT("accept a piece or send it back"),
+  /** Read who changed what in a build, verify it and take it along. */
+  READ_JOURNAL("read the journal"),
   /** Let a piece be formed although its forming window after the quench is past. */
   LET_FORM_LATE("let a piece be formed past its forming window"),
   /** Make, change and disable accounts. */

@@ -19,9 +19,13 @@ public enum Role {
       EnumSet.of(Clearance.CUT, Clearance.FORM_SHRINK, Clearance.FORM_STRETCH)),
   INSPECTOR(
       "inspector",
-      EnumSet.of(Permission.RELEASE_HOLD, Permission.SCRAP, Permission.INSPECT),
+      EnumSet.of(
+          Permission.RELEASE_HOLD, Permission.SCRAP, Permission.INSPECT, Permission.READ_JOURNAL),
       EnumSet.of(Clearance.INSPECT)),
-  MANAGER("manager", EnumSet.of(Permission.EDIT_REGISTER), EnumSet.of(Clearance.MANAGE)),
+  MANAGER(
+      "manager",
+      EnumSet.of(Permission.EDIT_REGISTER, Permission.READ_JOURNAL),
+      EnumSet.of(Clearance.MANAGE)),
   GUEST("guest", EnumSet.noneOf(Permission.class), EnumSet.noneOf(Clearance.class));
 
   private final String word;

@@ -9,6 +9,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import dev.flangewright.bench.Hands;
 import dev.flangewright.forming.RiskLevel;
 import dev.flangewright.overview.Overview.StageProgress;
 import dev.flangewright.overview.demo.LoadDemo;
@@ -138,7 +139,7 @@ class OverviewTest {
   }
 
   private Overview overview() {
-    return read.of(build, Role.GUEST.permissions()::contains);
+    return read.of(build, Hands.of("guest", Role.GUEST));
   }
 
   private static RequestPostProcessor guest() {

@@ -4,6 +4,7 @@ import dev.flangewright.bench.BeginPiece;
 import dev.flangewright.bench.CorrectBatch;
 import dev.flangewright.bench.Hours;
 import dev.flangewright.bench.LogStage;
+import dev.flangewright.bench.TakeBackAtOnce;
 import dev.flangewright.bench.WorkDone;
 import dev.flangewright.people.Refused;
 import java.util.Map;
@@ -25,6 +26,7 @@ class PieceController {
   private final PiecePages pages;
   private final LogStage log;
   private final BeginPiece begin;
+  private final TakeBackAtOnce atOnce;
   private final CorrectBatch batches;
   private final EntryDoor door;
   private final QuenchSent quench;
@@ -33,12 +35,14 @@ class PieceController {
       PiecePages pages,
       LogStage log,
       BeginPiece begin,
+      TakeBackAtOnce atOnce,
       CorrectBatch batches,
       EntryDoor door,
       QuenchSent quench) {
     this.pages = pages;
     this.log = log;
     this.begin = begin;
+    this.atOnce = atOnce;
     this.batches = batches;
     this.door = door;
     this.quench = quench;
@@ -96,14 +100,9 @@ class PieceController {
         () -> {
           Double hours = Hours.read(form.hours());
           Long seen = AnswersSent.of(sent).logOn(log, id, code, form.seen());
-          log.finish(
-              id,
-              code,
-              seen,
-              WorkDone.in(hours, form.note())
-                  .damaged(form.blockDamage())
-                  .quenched(quench.said(sent))
-                  .cutFrom(sent.getOrDefault("batch", "")));
+          WorkDone done =
+              form.done(hours).cutFrom(sent.getOrDefault("batch", "")).quenched(quench.said(sent));
+          log.finish(id, code, seen, done);
         });
   }
 
@@ -141,6 +140,12 @@ class PieceController {
   @PostMapping("/pieces/{id}/undo")
   ModelAndView undo(@PathVariable long id, @ModelAttribute("form") EntryForm form, ModelMap model) {
     return entered(id, "", model, () -> log.undo(id, form.seen(), form.reason()));
+  }
+
+  @PostMapping("/pieces/{id}/log/{ordinal}/undo")
+  ModelAndView undoAtOnce(@PathVariable long id, @PathVariable int ordinal, ModelMap model) {
+    model.addAttribute("form", EntryForm.EMPTY);
+    return entered(id, "", model, () -> atOnce.entry(id, ordinal));
   }
 
   private ModelAndView entered(long id, String code, ModelMap model, Runnable entry) {

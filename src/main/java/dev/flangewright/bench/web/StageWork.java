@@ -5,6 +5,7 @@ import dev.flangewright.bench.WorkDone;
 import dev.flangewright.receipts.Ask;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.Instant;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -52,7 +53,7 @@ record StageWork(
   Ask ask(@Nullable UUID key, String what) {
     String said =
         "%s, hours %s, damaged %s, note %s"
-            .formatted(what, hours, blockDamageOrNone(), noteOrNone());
+            .formatted(what, hours, orNone(blockDamage), noteOrNone());
     String quench = quenching().equals(Quenching.NOT_SAID) ? "" : ", " + quenching();
     String cut = batch == null ? "" : ", batch " + batch;
     return new Ask(key, doneAt, said + quench + cut);
@@ -60,13 +61,9 @@ record StageWork(
 
   WorkDone done() {
     return WorkDone.in(hours, noteOrNone())
-        .damaged(blockDamageOrNone())
-        .quenched(quenching())
-        .cutFrom(batch == null ? "" : batch);
-  }
-
-  private String blockDamageOrNone() {
-    return blockDamage == null ? "" : blockDamage;
+        .cutFrom(orNone(batch))
+        .damaged(orNone(blockDamage))
+        .quenched(quenching());
   }
 
   private Quenching quenching() {
@@ -74,6 +71,10 @@ record StageWork(
   }
 
   String noteOrNone() {
-    return note == null ? "" : note;
+    return orNone(note);
+  }
+
+  private static String orNone(@Nullable String text) {
+    return Objects.requireNonNullElse(text, "");
   }
 }

@@ -40,6 +40,7 @@ public class LoadDemo {
   private final DemoStock stock;
   private final TellHistory history;
   private final DemoHeat heat;
+  private final DemoPhotos photos;
   private final ShopClock clock;
 
   LoadDemo(
@@ -52,6 +53,7 @@ public class LoadDemo {
       DemoStock stock,
       TellHistory history,
       DemoHeat heat,
+      DemoPhotos photos,
       ShopClock clock) {
     this.makeBuild = makeBuild;
     this.importRegister = importRegister;
@@ -62,6 +64,7 @@ public class LoadDemo {
     this.stock = stock;
     this.history = history;
     this.heat = heat;
+    this.photos = photos;
     this.clock = clock;
   }
 
@@ -90,6 +93,7 @@ public class LoadDemo {
     blocks.wear(id, acts.get(acts.size() - 1).at());
     stock.recall(id, acts.get(acts.size() - 1).at());
     heat.treat(id, clock.instant());
+    photos.take(id, acts.get(acts.size() - 1).at());
     return id;
   }
 }

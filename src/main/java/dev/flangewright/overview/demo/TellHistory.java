@@ -51,14 +51,16 @@ class TellHistory {
     Map<String, Long> pieces = new HashMap<>();
     for (Act act : acts) {
       clock.at(
-          act.at(),
-          () -> SignedIn.as(act.by().word(), act.by(), () -> perform(buildId, act, pieces)));
-      forget();
+          act.at(), () -> SignedIn.as(act.by().word(), act.by(), () -> tell(buildId, act, pieces)));
     }
   }
 
-  /** Or each of some hundred entries would look through all the entities of those before it. */
-  private void forget() {
+  /**
+   * Stored while its person acts, or the journal would not know of them; and forgotten, or each of
+   * some hundred entries would look through all the entities of those before it.
+   */
+  private void tell(long buildId, Act act, Map<String, Long> pieces) {
+    perform(buildId, act, pieces);
     entities.flush();
     entities.clear();
   }
