@@ -6,6 +6,7 @@ import dev.flangewright.people.Refused;
 import dev.flangewright.people.SignedIn;
 import dev.flangewright.photos.ReadPhotos;
 import dev.flangewright.photos.SubjectKind;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -26,6 +27,7 @@ public class LogStage {
   private final StageGates gates;
   private final BlockDamage damage;
   private final ReadPhotos photos;
+  private final QuenchOfStage quench;
   private final DoneAt doneAt;
 
   LogStage(
@@ -34,12 +36,14 @@ public class LogStage {
       StageGates gates,
       BlockDamage damage,
       ReadPhotos photos,
+      QuenchOfStage quench,
       DoneAt doneAt) {
     this.pieces = pieces;
     this.clearance = clearance;
     this.gates = gates;
     this.damage = damage;
     this.photos = photos;
+    this.quench = quench;
     this.doneAt = doneAt;
   }
 
@@ -91,28 +95,20 @@ public class LogStage {
   @MayLogWork
   public Piece finish(
       long pieceId, String code, @Nullable Double hours, @Nullable Long seen, String note) {
-    return finish(pieceId, code, hours, "", seen, note);
+    return finish(pieceId, code, seen, WorkDone.in(hours, note));
   }
 
-  /**
-   * Finishes a stage.
-   *
-   * @param blockDamage what was damaged on the block that it was done on; empty if nothing was
-   */
+  /** Finishes a stage, with all that may be told of it. */
   @MayLogWork
-  public Piece finish(
-      long pieceId,
-      String code,
-      @Nullable Double hours,
-      String blockDamage,
-      @Nullable Long seen,
-      String note) {
+  public Piece finish(long pieceId, String code, @Nullable Long seen, WorkDone done) {
     Piece piece = find(pieceId, seen);
     PieceStage stage = piece.stage(code);
     clearance.refuseUnlessHeld(stage);
-    StageEntry entry = piece.finish(code, hours, doneAt.signature(piece, code, note));
-    if (!blockDamage.isBlank()) {
-      entry.says(damage.report(piece, stage, blockDamage));
+    Signature by = doneAt.signature(piece, code, done.note());
+    StageEntry entry = piece.finish(code, done.hours(), by);
+    quench.finished(piece, stage, done.quenching(), by);
+    if (!done.blockDamage().isBlank()) {
+      entry.says(damage.report(piece, stage, done.blockDamage()));
     }
     return piece;
   }
@@ -123,9 +119,11 @@ public class LogStage {
   @PreAuthorize("hasAnyAuthority('LOG_WORK', 'RELEASE_HOLD')")
   public Piece undo(long pieceId, @Nullable Long seen, String reason) {
     Piece piece = find(pieceId, seen);
-    piece.undoable().ifPresent(LogStage::refuseUnlessAllowed);
-    String undone = piece.undoable().map(StageEntry::stageCode).orElse("");
+    Optional<StageEntry> last = piece.undoable();
+    last.ifPresent(LogStage::refuseUnlessAllowed);
+    String undone = last.map(StageEntry::stageCode).orElse("");
     piece.undo(doneAt.signature(piece, undone, reason));
+    last.ifPresent(taken -> quench.undone(piece, taken));
     return piece;
   }
 

@@ -245,6 +245,11 @@ public class Piece {
     return state == PieceState.IN_WORK ? entries().undoable() : Optional.empty();
   }
 
+  /** The last line of the log, if this person made it so lately that it is offered for undoing. */
+  public Optional<StageEntry> justLoggedBy(String who, Instant now) {
+    return undoable().filter(entries()::isLast).filter(entry -> entry.isJustMadeBy(who, now));
+  }
+
   /** The stage to be looked at now; empty once the piece is passed. */
   public Optional<PieceStage> current() {
     return order().current();
@@ -309,6 +314,14 @@ public class Piece {
 
   public PieceState state() {
     return state;
+  }
+
+  boolean isInWork() {
+    return state == PieceState.IN_WORK;
+  }
+
+  int logLines() {
+    return log.size();
   }
 
   public int stagesDone() {

@@ -34,6 +34,11 @@ record PieceLog(List<StageEntry> entries) {
     return entries.stream().filter(StageEntry::stands).reduce((first, second) -> second);
   }
 
+  /** Whether nothing was logged after it. */
+  boolean isLast(StageEntry entry) {
+    return entry.ordinal() == entries.size();
+  }
+
   /** The last line about a stage. */
   Optional<StageEntry> lastOn(String code) {
     return entries.stream()

@@ -97,6 +97,11 @@ public class StageEntry {
     return action.isOpenTo(may);
   }
 
+  /** Whether this person made it so lately that the page offers to take it back at once. */
+  boolean isJustMadeBy(String by, Instant now) {
+    return who.equals(by) && Moment.OFFERED.holds(receivedAt(), now);
+  }
+
   public int ordinal() {
     return ordinal;
   }

@@ -3,6 +3,7 @@
     allowedDependencies = {
       "blocks",
       "photos",
+      "heat",
       "parts",
       "parts :: drawing",
       "materials",

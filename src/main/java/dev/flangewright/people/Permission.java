@@ -16,6 +16,8 @@ public enum Permission {
   SCRAP("scrap a piece"),
   /** Accept a piece, send it back for rework, or accept it with a concession. */
   INSPECT("accept a piece or send it back"),
+  /** Let a piece be formed although its forming window after the quench is past. */
+  LET_FORM_LATE("let a piece be formed past its forming window"),
   /** Make, change and disable accounts. */
   MANAGE_PEOPLE("manage accounts");
 

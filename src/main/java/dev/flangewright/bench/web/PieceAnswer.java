@@ -29,9 +29,11 @@ record PieceAnswer(
     @Schema(description = "The piece of the other hand begun with it; null when begun alone.")
         @Nullable Long twinPieceId,
     @Schema(description = "In the order of the route.") List<StageAnswer> stages,
-    @Schema(description = "Oldest first.") List<EntryAnswer> log) {
+    @Schema(description = "Oldest first.") List<EntryAnswer> log,
+    @Schema(description = "How long it stays soft after its last quench; null without one.")
+        @Nullable WindowAnswer formingWindow) {
 
-  static PieceAnswer of(Piece piece) {
+  static PieceAnswer of(Piece piece, @Nullable WindowAnswer window) {
     Route route = piece.route();
     Piece twin = piece.twin();
     return new PieceAnswer(
@@ -50,6 +52,7 @@ record PieceAnswer(
         route == null ? null : route.label(),
         twin == null ? null : twin.id(),
         piece.stages().stream().map(StageAnswer::of).toList(),
-        piece.log().stream().map(EntryAnswer::of).toList());
+        piece.log().stream().map(EntryAnswer::of).toList(),
+        window);
   }
 }

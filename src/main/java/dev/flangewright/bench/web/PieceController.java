@@ -3,6 +3,8 @@ package dev.flangewright.bench.web;
 import dev.flangewright.bench.BeginPiece;
 import dev.flangewright.bench.Hours;
 import dev.flangewright.bench.LogStage;
+import dev.flangewright.bench.TakeBackAtOnce;
+import dev.flangewright.bench.WorkDone;
 import dev.flangewright.people.Refused;
 import java.util.Map;
 import org.springframework.stereotype.Controller;
@@ -23,13 +25,23 @@ class PieceController {
   private final PiecePages pages;
   private final LogStage log;
   private final BeginPiece begin;
+  private final TakeBackAtOnce atOnce;
   private final EntryDoor door;
+  private final QuenchSent quench;
 
-  PieceController(PiecePages pages, LogStage log, BeginPiece begin, EntryDoor door) {
+  PieceController(
+      PiecePages pages,
+      LogStage log,
+      BeginPiece begin,
+      TakeBackAtOnce atOnce,
+      EntryDoor door,
+      QuenchSent quench) {
     this.pages = pages;
     this.log = log;
     this.begin = begin;
+    this.atOnce = atOnce;
     this.door = door;
+    this.quench = quench;
   }
 
   @GetMapping("/pieces/{id}")
@@ -84,7 +96,13 @@ class PieceController {
         () -> {
           Double hours = Hours.read(form.hours());
           Long seen = AnswersSent.of(sent).logOn(log, id, code, form.seen());
-          log.finish(id, code, hours, form.blockDamage(), seen, form.note());
+          log.finish(
+              id,
+              code,
+              seen,
+              WorkDone.in(hours, form.note())
+                  .damaged(form.blockDamage())
+                  .quenched(quench.said(sent)));
         });
   }
 
@@ -112,6 +130,12 @@ class PieceController {
   @PostMapping("/pieces/{id}/undo")
   ModelAndView undo(@PathVariable long id, @ModelAttribute("form") EntryForm form, ModelMap model) {
     return entered(id, "", model, () -> log.undo(id, form.seen(), form.reason()));
+  }
+
+  @PostMapping("/pieces/{id}/log/{ordinal}/undo")
+  ModelAndView undoAtOnce(@PathVariable long id, @PathVariable int ordinal, ModelMap model) {
+    model.addAttribute("form", EntryForm.EMPTY);
+    return entered(id, "", model, () -> atOnce.entry(id, ordinal));
   }
 
   private ModelAndView entered(long id, String code, ModelMap model, Runnable entry) {

@@ -94,14 +94,7 @@ class PiecesApi {
     once.log(
         said.ask(key, "finish " + code),
         id,
-        () ->
-            log.finish(
-                id,
-                code,
-                said.hours(),
-                said.blockDamageOrNone(),
-                said.pieceVersion(),
-                said.noteOrNone()));
+        () -> log.finish(id, code, said.pieceVersion(), said.done()));
     return read.of(id);
   }
 

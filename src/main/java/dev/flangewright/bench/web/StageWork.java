@@ -1,5 +1,7 @@
 package dev.flangewright.bench.web;
 
+import dev.flangewright.bench.Quenching;
+import dev.flangewright.bench.WorkDone;
 import dev.flangewright.receipts.Ask;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.Instant;
@@ -22,24 +24,42 @@ record StageWork(
     @Schema(description = "The version of the piece that you saw; a later one is refused (409).")
         @Nullable Long pieceVersion,
     @Schema(description = "When it was done, if it is sent later; not in the future.")
-        @Nullable Instant doneAt) {
+        @Nullable Instant doneAt,
+    @Schema(
+            description =
+                "With the finish of a heat treatment: when it was quenched, at most 24 hours back;"
+                    + " when left out, as the stage was finished.")
+        @Nullable Instant quenchedAt,
+    @Schema(
+            description =
+                "With the finish of a heat treatment: true if it was annealed or aged, and not"
+                    + " quenched.")
+        @Nullable Boolean notQuenched) {
 
-  static final StageWork NOTHING_SAID = new StageWork(null, null, null, null, null);
+  static final StageWork NOTHING_SAID = new StageWork(null, null, null, null, null, null, null);
 
   static StageWork of(@Nullable StageWork body) {
     return body == null ? NOTHING_SAID : body;
   }
 
   Ask ask(@Nullable UUID key, String what) {
-    return new Ask(
-        key,
-        doneAt,
+    String said =
         "%s, hours %s, damaged %s, note %s"
-            .formatted(what, hours, blockDamageOrNone(), noteOrNone()));
+            .formatted(what, hours, blockDamageOrNone(), noteOrNone());
+    String quench = quenching().equals(Quenching.NOT_SAID) ? "" : ", " + quenching();
+    return new Ask(key, doneAt, said + quench);
   }
 
-  String blockDamageOrNone() {
+  WorkDone done() {
+    return WorkDone.in(hours, noteOrNone()).damaged(blockDamageOrNone()).quenched(quenching());
+  }
+
+  private String blockDamageOrNone() {
     return blockDamage == null ? "" : blockDamage;
+  }
+
+  private Quenching quenching() {
+    return new Quenching(quenchedAt, Boolean.TRUE.equals(notQuenched));
   }
 
   String noteOrNone() {

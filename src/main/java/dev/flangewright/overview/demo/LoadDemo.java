@@ -39,6 +39,7 @@ public class LoadDemo {
   private final DemoBlocks blocks;
   private final TellHistory history;
   private final DemoPhotos photos;
+  private final DemoHeat heat;
   private final ShopClock clock;
 
   LoadDemo(
@@ -50,6 +51,7 @@ public class LoadDemo {
       DemoBlocks blocks,
       TellHistory history,
       DemoPhotos photos,
+      DemoHeat heat,
       ShopClock clock) {
     this.makeBuild = makeBuild;
     this.importRegister = importRegister;
@@ -59,6 +61,7 @@ public class LoadDemo {
     this.blocks = blocks;
     this.history = history;
     this.photos = photos;
+    this.heat = heat;
     this.clock = clock;
   }
 
@@ -85,6 +88,7 @@ public class LoadDemo {
     history.of(id, acts);
     blocks.wear(id, acts.get(acts.size() - 1).at());
     photos.take(id, acts.get(acts.size() - 1).at());
+    heat.treat(id, clock.instant());
     return id;
   }
 }
