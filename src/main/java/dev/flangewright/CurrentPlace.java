@@ -28,10 +28,13 @@ class CurrentPlace {
           Map.entry("wall", OVERVIEW),
           Map.entry("blocks", "blocks"),
           Map.entry("block-sets", "blocks"),
+          Map.entry("stock", "stock"),
+          Map.entry("batches", "stock"),
           Map.entry("inspections", "quality"),
           Map.entry("quality", "quality"),
           Map.entry("route", "routes"),
           Map.entry("routes", "routes"),
+          Map.entry("journal", "journal"),
           Map.entry("import", "import"),
           Map.entry("people", "people"),
           Map.entry("help", "help"));

@@ -117,12 +117,7 @@ final class JobGates {
     return job.wantsSoftMetal() && !job.isBegun()
         ? job.inWork()
             .flatMap(piece -> Optional.ofNullable(asked.shop().windows().get(piece.id())))
-            .filter(ClosingWindow::past)
-            .map(
-                window ->
-                    new StageBar(
-                        "Its forming window is past: " + window.inWords() + ".",
-                        "the lead, with a reason; or whoever solution treats it again"))
+            .flatMap(ClosingWindow::stageBar)
         : Optional.empty();
   }
 }

@@ -26,8 +26,9 @@ public class LogStage {
   private final StageClearance clearance;
   private final StageGates gates;
   private final BlockDamage damage;
-  private final ReadPhotos photos;
   private final QuenchOfStage quench;
+  private final ReadPhotos photos;
+  private final MetalForCut metal;
   private final DoneAt doneAt;
 
   LogStage(
@@ -35,15 +36,17 @@ public class LogStage {
       StageClearance clearance,
       StageGates gates,
       BlockDamage damage,
-      ReadPhotos photos,
       QuenchOfStage quench,
+      ReadPhotos photos,
+      MetalForCut metal,
       DoneAt doneAt) {
     this.pieces = pieces;
     this.clearance = clearance;
     this.gates = gates;
     this.damage = damage;
-    this.photos = photos;
     this.quench = quench;
+    this.photos = photos;
+    this.metal = metal;
     this.doneAt = doneAt;
   }
 
@@ -107,6 +110,7 @@ public class LogStage {
     Signature by = doneAt.signature(piece, code, done.note());
     StageEntry entry = piece.finish(code, done.hours(), by);
     quench.finished(piece, stage, done.quenching(), by);
+    metal.chosen(piece, stage, done.batch()).ifPresent(batch -> piece.isCutFrom(batch, entry));
     if (!done.blockDamage().isBlank()) {
       entry.says(damage.report(piece, stage, done.blockDamage()));
     }

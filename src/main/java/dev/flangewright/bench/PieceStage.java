@@ -159,6 +159,7 @@ public class PieceStage {
       case FINISH -> reopen();
       case ANSWER -> askedFor(String.valueOf(entry.checkCode())).forget();
       case LET_PASS -> askedFor(String.valueOf(entry.checkCode())).takeBackPass();
+      case SET_BATCH -> {} // says nothing of the stage
       default -> throw new IllegalArgumentException(entry.action() + " is not undone on a stage");
     }
   }

@@ -1,5 +1,6 @@
 package dev.flangewright.bench;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -43,9 +44,15 @@ final class RankingRules {
     return job.inWork()
         .filter(piece -> job.wantsSoftMetal())
         .flatMap(piece -> Optional.ofNullable(asked.shop().windows().get(piece.id())))
-        .filter(window -> !window.past())
-        .map(window -> new Weight(-window.closesAt().getEpochSecond(), window.inWords()))
+        .map(RankingRules::closing)
         .orElse(Weight.LAST);
+  }
+
+  private static Weight closing(ClosingWindow window) {
+    Instant closesAt = window.closesAt();
+    return closesAt == null
+        ? Weight.LAST
+        : new Weight(-closesAt.getEpochSecond(), window.inWords());
   }
 
   static Weight theJobIsUnderWay(Candidate job, Asking asked) {

@@ -1,6 +1,7 @@
 package dev.flangewright.bench;
 
 import dev.flangewright.people.Permission;
+import dev.flangewright.stock.Batch;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
@@ -47,6 +48,9 @@ public class StageEntry {
   private @Nullable String said;
   private boolean undone;
 
+  @ManyToOne(fetch = FetchType.LAZY)
+  private @Nullable Batch batch;
+
   protected StageEntry() {}
 
   StageEntry(
@@ -74,9 +78,15 @@ public class StageEntry {
     this.said = check.said();
   }
 
+  /** Notes which batch the piece was cut from. */
+  void isCutFrom(Batch cut) {
+    this.batch = cut;
+    says("cut from batch " + cut.name());
+  }
+
   /** Notes what else was told with it. */
-  void says(String more) {
-    this.said = more;
+  void says(String words) {
+    this.said = said == null ? words : said + "; " + words;
   }
 
   void isUndone() {
@@ -144,7 +154,12 @@ public class StageEntry {
     return checkCode;
   }
 
-  /** What was answered to a check and what was wanted, or what was damaged; null if nothing. */
+  /** The batch that it says the piece was cut from; null if it says nothing of one. */
+  @Nullable Batch batch() {
+    return batch;
+  }
+
+  /** What was answered and what was wanted, or what else was told; null if nothing was. */
   public @Nullable String said() {
     return said;
   }

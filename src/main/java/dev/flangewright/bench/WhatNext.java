@@ -1,11 +1,13 @@
 package dev.flangewright.bench;
 
 import dev.flangewright.blocks.BlockReadiness;
+import dev.flangewright.heat.FormingWindows;
 import dev.flangewright.people.WhoIsCleared;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,6 +25,7 @@ public class WhatNext {
   private final RoutesOfBuild routes;
   private final BlockReadiness blocks;
   private final WhoIsCleared cleared;
+  private final FormingWindows windows;
   private final Clock clock;
 
   WhatNext(
@@ -30,11 +33,13 @@ public class WhatNext {
       RoutesOfBuild routes,
       BlockReadiness blocks,
       WhoIsCleared cleared,
+      FormingWindows windows,
       Clock clock) {
     this.lines = lines;
     this.routes = routes;
     this.blocks = blocks;
     this.cleared = cleared;
+    this.windows = windows;
     this.clock = clock;
   }
 
@@ -59,12 +64,16 @@ public class WhatNext {
         .jobs(Asking.of(who, floor(buildId)));
   }
 
+  /** What no batch is recorded of is never lacking; material has no say here yet. */
   private ShopFloor floor(long buildId) {
-    Instant today = beginOfDay(clock.instant());
+    Instant now = clock.instant();
+    Instant today = beginOfDay(now);
+    Map<Long, ClosingWindow> closing = new HashMap<>();
+    windows.ofBuild(buildId, now).forEach((piece, w) -> closing.put(piece, ClosingWindow.of(w)));
     return new ShopFloor(
         blocks.ofBuild(buildId),
         part -> Optional.empty(),
-        Map.of(),
+        closing,
         cleared.names(),
         lines.setUpsOf(buildId, today),
         lines.passedOnIn(buildId, today));

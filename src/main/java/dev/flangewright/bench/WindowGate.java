@@ -15,7 +15,7 @@ import org.springframework.stereotype.Component;
 @Component
 class WindowGate implements StageGate {
 
-  private static final String WHO =
+  static final String WHO =
       "the lead, with a reason, before it is started; or an inspector, who sends it back to be"
           + " solution treated and quenched anew";
 

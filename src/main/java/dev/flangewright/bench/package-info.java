@@ -2,8 +2,9 @@
 @ApplicationModule(
     allowedDependencies = {
       "blocks",
-      "photos",
       "heat",
+      "photos",
+      "stock",
       "parts",
       "parts :: drawing",
       "materials",

@@ -1,9 +1,11 @@
 package dev.flangewright.overview;
 
+import dev.flangewright.bench.Hands;
 import dev.flangewright.bench.NextJob;
 import dev.flangewright.bench.WhatNext;
 import dev.flangewright.parts.Build;
 import dev.flangewright.parts.Builds;
+import dev.flangewright.people.Clearance;
 import dev.flangewright.people.Permission;
 import dev.flangewright.people.Refused;
 import java.time.Clock;
@@ -28,7 +30,9 @@ public class ReadWall {
   private static final int LINES = 3;
 
   /** Hands that form metal, neither the lead's nor a beginner's: the board is nobody's own list. */
-  private static final Set<Permission> HANDS = EnumSet.of(Permission.LOG_WORK, Permission.SCRAP);
+  private static final Hands HANDS =
+      new Hands(
+          "", EnumSet.of(Permission.LOG_WORK, Permission.SCRAP), EnumSet.allOf(Clearance.class));
 
   private static final Set<NextJob.Kind> FORMING =
       EnumSet.of(NextJob.Kind.CARRY_ON, NextJob.Kind.BEGIN);
@@ -77,7 +81,7 @@ public class ReadWall {
             .filter(WallPiece::isOnTheBench)
             .map(WallPiece::id)
             .collect(Collectors.toSet());
-    return whatNext.all(buildId, HANDS::contains).stream()
+    return whatNext.all(buildId, HANDS).stream()
         .filter(job -> FORMING.contains(job.kind()))
         .filter(job -> job.pieceId() == null || !begun.contains(job.pieceId()))
         .limit(LINES)

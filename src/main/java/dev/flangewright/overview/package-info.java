@@ -5,6 +5,7 @@
       "bench",
       "blocks",
       "photos",
+      "stock",
       "parts",
       "parts :: exchange",
       "materials",

@@ -147,7 +147,7 @@ class WithoutNetworkTest {
     page.navigate("/pieces/" + piece);
     press("Start lay out and cut");
     assertThat(page.locator("h1")).hasText("Now: lay out and cut");
-    page.getByText("Take back the last entry").first().click();
+    page.locator("summary:has-text('Take back the last entry')").click();
 
     phone.setOffline(true);
 
