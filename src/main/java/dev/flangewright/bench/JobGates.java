@@ -12,6 +12,7 @@ import java.util.Optional;
 final class JobGates {
 
   private static final String CHECKERS = "an inspector or the lead";
+
   /** One gate; empty where it stands open. */
   interface Gate {
     Optional<StageBar> bar(Candidate job, Asking asked);

@@ -50,7 +50,9 @@ final class RankingRules {
 
   private static Weight closing(ClosingWindow window) {
     Instant closesAt = window.closesAt();
-    return closesAt == null ? Weight.LAST : new Weight(-closesAt.getEpochSecond(), window.inWords());
+    return closesAt == null
+        ? Weight.LAST
+        : new Weight(-closesAt.getEpochSecond(), window.inWords());
   }
 
   static Weight theJobIsUnderWay(Candidate job, Asking asked) {

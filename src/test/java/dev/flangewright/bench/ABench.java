@@ -61,8 +61,7 @@ final class ABench {
    */
   ABench part(String number, @Nullable String risk) {
     String frame = number.substring(0, number.indexOf('-'));
-    Hand hand =
-        number.endsWith("L") ? Hand.LEFT : number.endsWith("R") ? Hand.RIGHT : Hand.NONE;
+    Hand hand = number.endsWith("L") ? Hand.LEFT : number.endsWith("R") ? Hand.RIGHT : Hand.NONE;
     String segment = number.substring(frame.length() + 1).replaceAll("[LR]$", "");
     Written at = new Written(frame.substring(1) + "00");
     parts.add(

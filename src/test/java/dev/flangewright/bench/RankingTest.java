@@ -73,8 +73,7 @@ class RankingTest {
   @Test
   void somebody_not_cleared_for_the_stage_is_told_who_is() {
     bench.part("F1-S1").part("F2-S1").waitsAt("F1-S1", SHRINK, 4);
-    Hands carl =
-        new Hands("carl", Role.VOLUNTEER.permissions(), EnumSet.of(Clearance.CUT));
+    Hands carl = new Hands("carl", Role.VOLUNTEER.permissions(), EnumSet.of(Clearance.CUT));
 
     assertThat(told(bench.asks(carl)))
         .containsExactly(
