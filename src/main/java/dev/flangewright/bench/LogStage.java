@@ -4,6 +4,8 @@ import dev.flangewright.people.MayLogWork;
 import dev.flangewright.people.MayReleaseHold;
 import dev.flangewright.people.Refused;
 import dev.flangewright.people.SignedIn;
+import dev.flangewright.photos.ReadPhotos;
+import dev.flangewright.photos.SubjectKind;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.AccessDeniedException;
@@ -25,6 +27,8 @@ public class LogStage {
   private final StageGates gates;
   private final BlockDamage damage;
   private final QuenchOfStage quench;
+  private final ReadPhotos photos;
+  private final MetalForCut metal;
   private final DoneAt doneAt;
 
   LogStage(
@@ -33,12 +37,16 @@ public class LogStage {
       StageGates gates,
       BlockDamage damage,
       QuenchOfStage quench,
+      ReadPhotos photos,
+      MetalForCut metal,
       DoneAt doneAt) {
     this.pieces = pieces;
     this.clearance = clearance;
     this.gates = gates;
     this.damage = damage;
     this.quench = quench;
+    this.photos = photos;
+    this.metal = metal;
     this.doneAt = doneAt;
   }
 
@@ -70,6 +78,10 @@ public class LogStage {
       @Nullable Long seen,
       String note) {
     Piece piece = find(pieceId, seen);
+    Long photo = answer.photo();
+    if (photo != null) {
+      photos.refuseUnlessOf(SubjectKind.PIECE, pieceId, photo);
+    }
     piece.answer(code, checkCode, answer, doneAt.signature(piece, code, note));
     return piece;
   }
@@ -98,6 +110,7 @@ public class LogStage {
     Signature by = doneAt.signature(piece, code, done.note());
     StageEntry entry = piece.finish(code, done.hours(), by);
     quench.finished(piece, stage, done.quenching(), by);
+    metal.chosen(piece, stage, done.batch()).ifPresent(batch -> piece.isCutFrom(batch, entry));
     if (!done.blockDamage().isBlank()) {
       entry.says(damage.report(piece, stage, done.blockDamage()));
     }

@@ -3,6 +3,8 @@
     allowedDependencies = {
       "blocks",
       "heat",
+      "photos",
+      "stock",
       "parts",
       "parts :: drawing",
       "materials",

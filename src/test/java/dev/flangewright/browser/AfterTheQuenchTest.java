@@ -129,7 +129,7 @@ class AfterTheQuenchTest {
 
   @Test
   void without_a_script_the_sentences_stand() {
-    BrowserContext plain = browsing.phoneWithoutScript();
+    BrowserContext plain = browsing.phoneWithoutScripts();
     Page page = Browsing.signedIn(plain, "fitter");
     page.navigate("/pieces/" + heat.piece("TW-F07-S1"));
     press(page, "Finish solution treat and quench");

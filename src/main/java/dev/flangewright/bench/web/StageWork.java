@@ -5,6 +5,7 @@ import dev.flangewright.bench.WorkDone;
 import dev.flangewright.receipts.Ask;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.Instant;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -34,9 +35,16 @@ record StageWork(
             description =
                 "With the finish of a heat treatment: true if it was annealed or aged, and not"
                     + " quenched.")
-        @Nullable Boolean notQuenched) {
+        @Nullable Boolean notQuenched,
+    @Schema(
+            description =
+                "With the finish of a cut: mark of the batch that the piece was cut from. Needed where"
+                    + " the build records batches of its metal.",
+            example = "B-12")
+        @Nullable String batch) {
 
-  static final StageWork NOTHING_SAID = new StageWork(null, null, null, null, null, null, null);
+  static final StageWork NOTHING_SAID =
+      new StageWork(null, null, null, null, null, null, null, null);
 
   static StageWork of(@Nullable StageWork body) {
     return body == null ? NOTHING_SAID : body;
@@ -45,17 +53,17 @@ record StageWork(
   Ask ask(@Nullable UUID key, String what) {
     String said =
         "%s, hours %s, damaged %s, note %s"
-            .formatted(what, hours, blockDamageOrNone(), noteOrNone());
+            .formatted(what, hours, orNone(blockDamage), noteOrNone());
     String quench = quenching().equals(Quenching.NOT_SAID) ? "" : ", " + quenching();
-    return new Ask(key, doneAt, said + quench);
+    String cut = batch == null ? "" : ", batch " + batch;
+    return new Ask(key, doneAt, said + quench + cut);
   }
 
   WorkDone done() {
-    return WorkDone.in(hours, noteOrNone()).damaged(blockDamageOrNone()).quenched(quenching());
-  }
-
-  private String blockDamageOrNone() {
-    return blockDamage == null ? "" : blockDamage;
+    return WorkDone.in(hours, noteOrNone())
+        .cutFrom(orNone(batch))
+        .damaged(orNone(blockDamage))
+        .quenched(quenching());
   }
 
   private Quenching quenching() {
@@ -63,6 +71,10 @@ record StageWork(
   }
 
   String noteOrNone() {
-    return note == null ? "" : note;
+    return orNone(note);
+  }
+
+  private static String orNone(@Nullable String text) {
+    return Objects.requireNonNullElse(text, "");
   }
 }
