@@ -1,4 +1,4 @@
--- Deliveries of sheet, and which piece was cut of which. A build that records none works as before.
+-- Deliveries of sheet, and which piece was cut from which. A build that records none works as before.
 
 create sequence batch_seq increment by 50;
 create table batch (
