@@ -1,5 +1,5 @@
 /** What keeps the records safe: which database is opened, and where it may lie. */
-@ApplicationModule(allowedDependencies = {})
+@ApplicationModule(allowedDependencies = "people")
 @NullMarked
 package dev.flangewright.records;
 
