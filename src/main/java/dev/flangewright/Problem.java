@@ -39,6 +39,19 @@ record Problem(
             + " what it says now and repeat your step if it is still needed.");
   }
 
+  /** The database has no connection to spare, or cannot be reached. */
+  static Problem busy() {
+    HttpHeaders soon = new HttpHeaders();
+    soon.set(HttpHeaders.RETRY_AFTER, "5");
+    return of(
+            HttpStatus.SERVICE_UNAVAILABLE,
+            "busy",
+            "Too much at once",
+            "The installation does not get through to its records at the moment. Wait a little, and"
+                + " look whether your last entry is there before you enter it again.")
+        .with(soon);
+  }
+
   static Problem tooLarge() {
     return of(
         HttpStatus.CONTENT_TOO_LARGE,

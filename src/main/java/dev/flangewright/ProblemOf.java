@@ -15,11 +15,13 @@ import org.hibernate.exception.ConstraintViolationException;
 import org.hibernate.exception.ConstraintViolationException.ConstraintKind;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.ConcurrencyFailureException;
+import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.converter.HttpMessageNotReadableException;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.core.AuthenticationException;
+import org.springframework.transaction.CannotCreateTransactionException;
 import org.springframework.validation.BindException;
 import org.springframework.web.ErrorResponse;
 import org.springframework.web.HttpRequestMethodNotSupportedException;
@@ -51,6 +53,8 @@ final class ProblemOf {
           new Rule<>(FormingException.class, ProblemOf::forming),
           new Rule<>(SvgPathException.class, ProblemOf::path),
           new Rule<>(ConcurrencyFailureException.class, lost -> Problem.quicker()),
+          new Rule<>(CannotCreateTransactionException.class, none -> Problem.busy()),
+          new Rule<>(DataAccessResourceFailureException.class, none -> Problem.busy()),
           new Rule<>(DataIntegrityViolationException.class, ProblemOf::integrity),
           new Rule<>(AccessDeniedException.class, no -> Problem.ofStatus(HttpStatus.FORBIDDEN)),
           new Rule<>(TooManyAttempts.class, many -> Problem.tooOften(many.seconds())),

@@ -1,5 +1,6 @@
 package dev.flangewright;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.not;
@@ -30,6 +31,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.springframework.test.web.servlet.setup.MockMvcBuilders;
+import org.springframework.transaction.CannotCreateTransactionException;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -95,6 +97,13 @@ class ProblemsTest {
         .andExpect(jsonPath("$.status").value(status))
         .andExpect(jsonPath("$.type", matchesPattern("urn:flangewright:problem:[a-z-]+")))
         .andExpect(jsonPath("$.detail", containsString(sentence)));
+  }
+
+  @Test
+  void a_database_without_a_connection_to_spare_is_to_be_asked_again_soon() {
+    Problem problem = ProblemOf.failure(new CannotCreateTransactionException("none")).orElseThrow();
+    assertThat(problem.status().value()).isEqualTo(503);
+    assertThat(problem.headers().getFirst("Retry-After")).isEqualTo("5");
   }
 
   @Test

@@ -1,6 +1,5 @@
 package dev.flangewright.bench;
 
-import dev.flangewright.blocks.BlockKind;
 import dev.flangewright.blocks.BlockReadiness;
 import java.time.Instant;
 import java.util.Optional;
@@ -18,15 +17,10 @@ class BlockGate implements StageGate {
 
   @Override
   public Optional<StageBar> bar(Piece piece, PieceStage stage, Instant at) {
-    String kind = stage.card().needsBlock();
-    Integer formingStage = stage.card().blockStage();
-    return Optional.ofNullable(kind)
-        .flatMap(
-            needed ->
-                blocks.notReady(
-                    piece.part(),
-                    BlockKind.valueOf(needed),
-                    formingStage == null ? 1 : formingStage))
+    return stage
+        .card()
+        .blockNeed()
+        .flatMap(need -> blocks.notReady(piece.part(), need.kind(), need.formingStage()))
         .map(missing -> new StageBar(missing, "whoever keeps the blocks"));
   }
 }

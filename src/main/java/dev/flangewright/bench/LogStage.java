@@ -22,12 +22,19 @@ public class LogStage {
   private final Pieces pieces;
   private final StageClearance clearance;
   private final StageGates gates;
+  private final BlockDamage damage;
   private final DoneAt doneAt;
 
-  LogStage(Pieces pieces, StageClearance clearance, StageGates gates, DoneAt doneAt) {
+  LogStage(
+      Pieces pieces,
+      StageClearance clearance,
+      StageGates gates,
+      BlockDamage damage,
+      DoneAt doneAt) {
     this.pieces = pieces;
     this.clearance = clearance;
     this.gates = gates;
+    this.damage = damage;
     this.doneAt = doneAt;
   }
 
@@ -75,9 +82,29 @@ public class LogStage {
   @MayLogWork
   public Piece finish(
       long pieceId, String code, @Nullable Double hours, @Nullable Long seen, String note) {
+    return finish(pieceId, code, hours, "", seen, note);
+  }
+
+  /**
+   * Finishes a stage.
+   *
+   * @param blockDamage what was damaged on the block that it was done on; empty if nothing was
+   */
+  @MayLogWork
+  public Piece finish(
+      long pieceId,
+      String code,
+      @Nullable Double hours,
+      String blockDamage,
+      @Nullable Long seen,
+      String note) {
     Piece piece = find(pieceId, seen);
-    clearance.refuseUnlessHeld(piece.stage(code));
-    piece.finish(code, hours, doneAt.signature(piece, code, note));
+    PieceStage stage = piece.stage(code);
+    clearance.refuseUnlessHeld(stage);
+    StageEntry entry = piece.finish(code, hours, doneAt.signature(piece, code, note));
+    if (!blockDamage.isBlank()) {
+      entry.says(damage.report(piece, stage, blockDamage));
+    }
     return piece;
   }
 

@@ -120,11 +120,12 @@ public class Piece {
    * Finishes a stage.
    *
    * @param hours hours spent, 0 to 1000; null if not known
+   * @return the line of the log
    */
-  public void finish(String code, @Nullable Double hours, Signature by) {
+  public StageEntry finish(String code, @Nullable Double hours, Signature by) {
     PieceStage stage = openStage(code);
     stage.finish(by, Hours.checked(hours));
-    write(stage, EntryAction.FINISH, hours, by);
+    return write(stage, EntryAction.FINISH, hours, by);
   }
 
   /** Takes the last entry back; the reason is the signature's note. */

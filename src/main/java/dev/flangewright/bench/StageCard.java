@@ -1,10 +1,13 @@
 package dev.flangewright.bench;
 
+import dev.flangewright.blocks.BlockKind;
 import dev.flangewright.people.Clearance;
 import dev.flangewright.people.Refused;
 import jakarta.persistence.Embeddable;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
+import java.util.Arrays;
+import java.util.Optional;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
@@ -18,8 +21,9 @@ import org.jspecify.annotations.Nullable;
  * @param expectedMinutes how long it should take; null if nobody knows
  * @param alongside it may be done at the same time as the neighbours that may too; otherwise it
  *     comes strictly after the stage before it
- * @param needsBlock the kind of block that has to be ready; null if it needs none
- * @param blockStage which of several sets of blocks, counted from 1; null if there is one
+ * @param needsBlock the name of the {@link BlockKind} that has to be ready; null if it needs none
+ * @param blockStage which of a flange's stages of form blocks, counted from 1; null if there is
+ *     one, and for kinds that serve every stage
  */
 @Embeddable
 public record StageCard(
@@ -33,10 +37,11 @@ public record StageCard(
     @Nullable Integer blockStage) {
 
   private static final int MOST_MINUTES = 60_000;
+  private static final int MOST_BLOCK_STAGES = 9;
 
   /**
-   * @throws Refused if a text is too long or empty, the minutes out of range, or the inspection
-   *     would be held or done alongside something
+   * @throws Refused if a text is too long or empty, the minutes or the stage of block out of range,
+   *     there is no such kind of block, or the inspection would be held or done alongside something
    */
   public StageCard {
     name = Texts.of("name", name, 1, 80);
@@ -45,6 +50,11 @@ public record StageCard(
     if (expectedMinutes != null && (expectedMinutes < 1 || expectedMinutes > MOST_MINUTES)) {
       throw Refused.unacceptable("expectedMinutes must be from 1 to " + MOST_MINUTES + ".");
     }
+    needsBlock = needsBlock == null || needsBlock.isBlank() ? null : blockKind(needsBlock).name();
+    if (blockStage != null && (blockStage < 1 || blockStage > MOST_BLOCK_STAGES)) {
+      throw Refused.unacceptable("blockStage must be from 1 to " + MOST_BLOCK_STAGES + ".");
+    }
+    blockStage = needsBlock != null && blockKind(needsBlock).isStaged() ? blockStage : null;
     if (kind.byInspection() && (holdCheck != null || alongside)) {
       throw Refused.unacceptable(
           "The inspection is itself the check and comes after everything else: it takes no hold"
@@ -55,6 +65,20 @@ public record StageCard(
   /** A stage in strict order that anybody may do. */
   public StageCard(String name, StageKind kind) {
     this(name, kind, null, null, null, false, null, null);
+  }
+
+  /** The block that has to be ready before it starts; empty if it needs none. */
+  public Optional<BlockNeed> blockNeed() {
+    return Optional.ofNullable(needsBlock)
+        .map(name -> new BlockNeed(blockKind(name), blockStage == null ? 1 : blockStage));
+  }
+
+  private static BlockKind blockKind(String name) {
+    return Arrays.stream(BlockKind.values())
+        .filter(kind -> kind.name().equals(name))
+        .findFirst()
+        .orElseThrow(
+            () -> Refused.unacceptable("needsBlock must be one of the kinds of block on offer."));
   }
 
   StageCard heldFor(String check) {

@@ -74,6 +74,11 @@ public class StageEntry {
     this.said = check.said();
   }
 
+  /** Notes what else was told with it. */
+  void says(String more) {
+    this.said = more;
+  }
+
   void isUndone() {
     this.undone = true;
   }
@@ -134,7 +139,7 @@ public class StageEntry {
     return checkCode;
   }
 
-  /** What was answered, and what was wanted; null unless it is about a check. */
+  /** What was answered to a check and what was wanted, or what was damaged; null if nothing. */
   public @Nullable String said() {
     return said;
   }

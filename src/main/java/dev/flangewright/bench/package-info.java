@@ -6,6 +6,7 @@
       "parts :: drawing",
       "materials",
       "people",
+      "receipts",
       "forming",
       "drawing"
     })

@@ -62,10 +62,7 @@ public class BlockReadiness {
   public void reportDamage(Part part, BlockKind kind, int formingStage, String what) {
     String code = part.drawn().blockSet();
     BlockLine damaged =
-        blocks.ofPart(part.id()).stream()
-            .filter(block -> block.isFor(kind, formingStage))
-            .filter(block -> BlockAction.REPORT_DAMAGE.isOpenTo(block.condition()))
-            .min(Comparator.comparing(BlockReadiness::likelihood))
+        likeliest(part, kind, formingStage)
             .orElseThrow(
                 () ->
                     Refused.conflict(
@@ -75,6 +72,23 @@ public class BlockReadiness {
         .findById(damaged.id())
         .orElseThrow()
         .reportDamage(new Signed(SignedIn.name(), clock.instant(), what));
+  }
+
+  /**
+   * Whether the part's block is recorded and could have been damaged in work.
+   *
+   * @param formingStage as for {@link #notReady}
+   */
+  @Transactional(readOnly = true)
+  public boolean mayBeDamaged(Part part, BlockKind kind, int formingStage) {
+    return likeliest(part, kind, formingStage).isPresent();
+  }
+
+  private Optional<BlockLine> likeliest(Part part, BlockKind kind, int formingStage) {
+    return blocks.ofPart(part.id()).stream()
+        .filter(block -> block.isFor(kind, formingStage))
+        .filter(block -> BlockAction.REPORT_DAMAGE.isOpenTo(block.condition()))
+        .min(Comparator.comparing(BlockReadiness::likelihood));
   }
 
   private static int likelihood(BlockLine block) {

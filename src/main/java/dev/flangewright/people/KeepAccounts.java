@@ -59,6 +59,11 @@ public class KeepAccounts {
     make(username, role, password);
   }
 
+  /** Makes the account of somebody who was invited to this role. */
+  void invited(String username, Role role, String password) {
+    make(username, role, password);
+  }
+
   @MayManagePeople
   public void changeRole(long id, Role role) {
     Account account = find(id);

@@ -21,6 +21,11 @@ public final class LogTime {
     return (recent ? RECENT : LONG_AGO).format(then);
   }
 
+  /** {@code 2 Jun 2026 14:10}, also of what is still to come. */
+  public static String moment(Instant then) {
+    return LONG_AGO.format(then);
+  }
+
   private static DateTimeFormatter format(String pattern) {
     return DateTimeFormatter.ofPattern(pattern, Locale.UK).withZone(ZoneId.systemDefault());
   }

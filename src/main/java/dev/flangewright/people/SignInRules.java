@@ -3,6 +3,7 @@ package dev.flangewright.people;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.time.Duration;
 import java.util.Map;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -23,6 +24,7 @@ import org.springframework.security.web.authentication.www.BasicAuthenticationFi
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
 import org.springframework.security.web.util.matcher.AnyRequestMatcher;
+import org.springframework.session.security.web.authentication.SpringSessionRememberMeServices;
 
 /** Who gets in, and what a browser may do with our pages. Rules of roles stand on the services. */
 @Configuration
@@ -41,7 +43,7 @@ class SignInRules {
   /** The HTTP API: no session and no cookie, so no forged form can ride on one. */
   @Bean
   @Order(1)
-  SecurityFilterChain apiRules(HttpSecurity http, ApiDoor door) {
+  SecurityFilterChain apiRules(HttpSecurity http, ApiDoor door, TokenSignIn tokens) {
     return http.securityMatcher("/api/**")
         .authorizeHttpRequests(all -> all.anyRequest().authenticated())
         .httpBasic(basic -> basic.authenticationEntryPoint(door))
@@ -49,6 +51,7 @@ class SignInRules {
             refusals -> refusals.authenticationEntryPoint(door).accessDeniedHandler(door))
         .csrf(csrf -> csrf.disable())
         .addFilterBefore(new CrossSiteRefusal(), BasicAuthenticationFilter.class)
+        .addFilterBefore(new TokenDoor(tokens, door), BasicAuthenticationFilter.class)
         .sessionManagement(s -> s.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
         .headers(SignInRules::strict)
         .build();
@@ -56,12 +59,14 @@ class SignInRules {
 
   @Bean
   @Order(2)
-  SecurityFilterChain pageRules(HttpSecurity http) {
+  SecurityFilterChain pageRules(
+      HttpSecurity http, SpringSessionRememberMeServices rememberThisPhone) {
     return http.authorizeHttpRequests(
             all ->
                 all.requestMatchers(
                         "/sign-in",
                         "/first-run",
+                        "/invitation/*",
                         "/error",
                         "/css/**",
                         "/js/**",
@@ -90,11 +95,21 @@ class SignInRules {
         .formLogin(
             form ->
                 form.loginPage("/sign-in")
-                    .defaultSuccessUrl("/")
+                    .successHandler(new SignedInFrom())
                     .failureHandler(SignInRules::leadBack))
+        .rememberMe(phone -> phone.rememberMeServices(rememberThisPhone))
         .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?signedOut"))
         .headers(SignInRules::strict)
         .build();
+  }
+
+  /** Longer than a holiday; the list of devices ends it sooner. */
+  @Bean
+  SpringSessionRememberMeServices rememberThisPhone() {
+    SpringSessionRememberMeServices services = new SpringSessionRememberMeServices();
+    services.setRememberMeParameterName("remember");
+    services.setValiditySeconds((int) Duration.ofDays(30).toSeconds());
+    return services;
   }
 
   /** The same answer for a name that nobody has and for a wrong password. */

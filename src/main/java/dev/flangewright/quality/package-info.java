@@ -1,5 +1,5 @@
 /** Inspections, dispositions and scrap causes. */
-@ApplicationModule(allowedDependencies = {"bench", "parts", "people", "drawing"})
+@ApplicationModule(allowedDependencies = {"bench", "parts", "people", "receipts", "drawing"})
 @NullMarked
 package dev.flangewright.quality;
 

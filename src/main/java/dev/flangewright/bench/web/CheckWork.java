@@ -1,6 +1,6 @@
 package dev.flangewright.bench.web;
 
-import dev.flangewright.bench.Ask;
+import dev.flangewright.receipts.Ask;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.Instant;
 import java.util.UUID;

@@ -3,6 +3,7 @@ package dev.flangewright.bench.web;
 import dev.flangewright.bench.Answer;
 import dev.flangewright.bench.LogOnce;
 import dev.flangewright.bench.LogStage;
+import dev.flangewright.receipts.EntryKey;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;

@@ -16,7 +16,7 @@ record EntryAnswer(
     @Schema(description = "Later than doneAt for an entry that was sent later.") Instant receivedAt,
     @Nullable Double hours,
     String note,
-    @Schema(description = "What was answered to a check; null for other entries.")
+    @Schema(description = "What was answered to a check, or what was damaged; null if nothing.")
         @Nullable String said,
     @Schema(description = "A later line took this one back.") boolean undone) {
 

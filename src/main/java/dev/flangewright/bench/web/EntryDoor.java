@@ -1,78 +1,44 @@
 package dev.flangewright.bench.web;
 
-import dev.flangewright.bench.Ask;
 import dev.flangewright.bench.LogOnce;
-import dev.flangewright.people.Refused;
-import jakarta.servlet.http.HttpServletRequest;
-import java.time.Instant;
-import java.time.format.DateTimeParseException;
-import java.util.Arrays;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.UUID;
-import org.jspecify.annotations.Nullable;
+import dev.flangewright.receipts.Once;
+import dev.flangewright.receipts.SentForm;
+import java.util.function.LongSupplier;
 import org.springframework.stereotype.Component;
 
-/**
- * Where entries made in a form come in. One that waited on a phone carries two fields more: {@code
- * entryKey}, its own UUID, and {@code doneAt}, the instant at which it was made.
- */
+/** Where what was entered in a form of the bench comes in: once, however often it is sent. */
 @Component
 class EntryDoor {
 
-  private static final String DONE_AT = "doneAt";
+  private final LogOnce log;
+  private final Once once;
+  private final SentForm form;
 
-  /** What may differ when the same entry is sent again. */
-  private static final Set<String> OF_THE_SENDING =
-      Set.of(EntryKey.FIELD, DONE_AT, "seen", "_csrf");
-
-  private final LogOnce once;
-  private final HttpServletRequest request;
-
-  EntryDoor(LogOnce once, HttpServletRequest request) {
+  EntryDoor(LogOnce log, Once once, SentForm form) {
+    this.log = log;
     this.once = once;
-    this.request = request;
+    this.form = form;
   }
 
   void through(long pieceId, Runnable entry) {
-    once.log(new Ask(key(), doneAt(), content()), pieceId, entry);
+    log.log(form.ask(), pieceId, entry);
+  }
+
+  /**
+   * @param work answers the number of what came of it
+   * @return that number, of now or of the first time
+   */
+  long toPiece(long pieceId, LongSupplier work) {
+    return once.of(form.ask(), "piece " + pieceId, work);
+  }
+
+  /** As {@link #toPiece}, for what is done with a part. */
+  long toPart(long partId, LongSupplier work) {
+    return once.of(form.ask(), "part " + partId, work);
   }
 
   /** An entry that was sent later has no page to come back to: it is told the problem. */
-  void throwIfSentLater(Refused refused) {
-    if (typed(EntryKey.FIELD) != null) {
-      throw refused;
-    }
-  }
-
-  private String content() {
-    Map<String, String> fields = new TreeMap<>();
-    request.getParameterMap().forEach((name, values) -> fields.put(name, Arrays.toString(values)));
-    fields.keySet().removeAll(OF_THE_SENDING);
-    return request.getServletPath() + " " + fields;
-  }
-
-  private @Nullable UUID key() {
-    String typed = typed(EntryKey.FIELD);
-    try {
-      return typed == null ? null : UUID.fromString(typed);
-    } catch (IllegalArgumentException e) {
-      throw Refused.unacceptable(EntryKey.FIELD + " is no UUID.");
-    }
-  }
-
-  private @Nullable Instant doneAt() {
-    String typed = typed(DONE_AT);
-    try {
-      return typed == null ? null : Instant.parse(typed);
-    } catch (DateTimeParseException e) {
-      throw Refused.unacceptable(DONE_AT + " is no instant such as 2026-06-02T14:10:00Z.");
-    }
-  }
-
-  private @Nullable String typed(String field) {
-    String typed = request.getParameter(field);
-    return typed == null || typed.isBlank() ? null : typed;
+  void throwIfSentLater(RuntimeException refused) {
+    form.throwIfSentLater(refused);
   }
 }

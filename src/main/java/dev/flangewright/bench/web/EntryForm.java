@@ -7,14 +7,20 @@ import org.jspecify.annotations.Nullable;
  *
  * @param seen the version of the piece that the page showed
  */
-record EntryForm(String hours, String note, String reason, @Nullable Long seen) {
+record EntryForm(
+    String hours, String note, String blockDamage, String reason, @Nullable Long seen) {
 
-  static final EntryForm EMPTY = new EntryForm("", "", "", null);
+  static final EntryForm EMPTY = new EntryForm("", "", "", "", null);
 
   EntryForm(
-      @Nullable String hours, @Nullable String note, @Nullable String reason, @Nullable Long seen) {
+      @Nullable String hours,
+      @Nullable String note,
+      @Nullable String blockDamage,
+      @Nullable String reason,
+      @Nullable Long seen) {
     this.hours = hours == null ? "" : hours;
     this.note = note == null ? "" : note;
+    this.blockDamage = blockDamage == null ? "" : blockDamage;
     this.reason = reason == null ? "" : reason;
     this.seen = seen;
   }

@@ -4,13 +4,21 @@ import dev.flangewright.bench.BeginPiece;
 import dev.flangewright.bench.Pieces;
 import dev.flangewright.parts.Parts;
 import dev.flangewright.people.Refused;
+import dev.flangewright.receipts.Ask;
+import dev.flangewright.receipts.EntryKey;
+import dev.flangewright.receipts.Once;
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
+import java.util.UUID;
+import java.util.function.LongSupplier;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.util.UriComponentsBuilder;
@@ -24,12 +32,14 @@ class PartPiecesApi {
   private final Pieces pieces;
   private final BeginPiece begin;
   private final ReadPiece read;
+  private final Once once;
 
-  PartPiecesApi(Parts parts, Pieces pieces, BeginPiece begin, ReadPiece read) {
+  PartPiecesApi(Parts parts, Pieces pieces, BeginPiece begin, ReadPiece read, Once once) {
     this.parts = parts;
     this.pieces = pieces;
     this.begin = begin;
     this.read = read;
+    this.once = once;
   }
 
   @GetMapping
@@ -52,9 +62,13 @@ class PartPiecesApi {
           "It takes a copy of the newest version of its part's route. Refused while another piece of the part is in"
               + " work. Needs an account that logs work.")
   @Tag(name = "Pieces")
-  ResponseEntity<PieceAnswer> begin(@PathVariable long id, UriComponentsBuilder here) {
-    long piece = begin.of(id).id();
-    return created(here, piece);
+  ResponseEntity<PieceAnswer> begin(
+      @PathVariable long id,
+      @Parameter(description = EntryKey.MEANING)
+          @RequestHeader(name = EntryKey.HEADER, required = false)
+          @Nullable UUID key,
+      UriComponentsBuilder here) {
+    return created(here, once(key, "begin", id, () -> begin.of(id).id()));
   }
 
   @PostMapping("/pair")
@@ -64,8 +78,17 @@ class PartPiecesApi {
           "Answers the piece of the named part; its twinPieceId names the other. Refused without"
               + " a twin, or while a piece of either is in work. Needs an account that logs work.")
   @Tag(name = "Pieces")
-  ResponseEntity<PieceAnswer> beginPair(@PathVariable long id, UriComponentsBuilder here) {
-    return created(here, begin.pairOf(id).get(0).id());
+  ResponseEntity<PieceAnswer> beginPair(
+      @PathVariable long id,
+      @Parameter(description = EntryKey.MEANING)
+          @RequestHeader(name = EntryKey.HEADER, required = false)
+          @Nullable UUID key,
+      UriComponentsBuilder here) {
+    return created(here, once(key, "begin pair", id, () -> begin.pairOf(id).get(0).id()));
+  }
+
+  private long once(@Nullable UUID key, String what, long partId, LongSupplier work) {
+    return once.of(new Ask(key, null, what), "part " + partId, work);
   }
 
   private ResponseEntity<PieceAnswer> created(UriComponentsBuilder here, long piece) {

@@ -42,12 +42,12 @@ class PieceController {
 
   @PostMapping("/parts/{id}/pieces")
   String begin(@PathVariable long id) {
-    return "redirect:/pieces/" + begin.of(id).id();
+    return "redirect:/pieces/" + door.toPart(id, () -> begin.of(id).id());
   }
 
   @PostMapping("/parts/{id}/pair")
   String beginPair(@PathVariable long id) {
-    return "redirect:/pieces/" + begin.pairOf(id).get(0).id();
+    return "redirect:/pieces/" + door.toPart(id, () -> begin.pairOf(id).get(0).id());
   }
 
   @PostMapping("/pieces/{id}/stages/{code}/start")
@@ -84,7 +84,7 @@ class PieceController {
         () -> {
           Double hours = Hours.read(form.hours());
           Long seen = AnswersSent.of(sent).logOn(log, id, code, form.seen());
-          log.finish(id, code, hours, seen, form.note());
+          log.finish(id, code, hours, form.blockDamage(), seen, form.note());
         });
   }
 

@@ -1,5 +1,7 @@
 package dev.flangewright.bench.web;
 
+import dev.flangewright.bench.BlockDamage;
+import dev.flangewright.bench.BlockNeed;
 import dev.flangewright.bench.Piece;
 import dev.flangewright.bench.PiecePanel;
 import dev.flangewright.bench.PieceStage;
@@ -31,6 +33,7 @@ class PiecePages {
   private final Pieces pieces;
   private final StageClearance clearance;
   private final StageGates gates;
+  private final BlockDamage damage;
   private final TwinOf twins;
   private final TimeLine timeLine;
   private final List<PiecePanel> panels;
@@ -42,6 +45,7 @@ class PiecePages {
       Pieces pieces,
       StageClearance clearance,
       StageGates gates,
+      BlockDamage damage,
       TwinOf twins,
       TimeLine timeLine,
       List<PiecePanel> panels,
@@ -51,6 +55,7 @@ class PiecePages {
     this.pieces = pieces;
     this.clearance = clearance;
     this.gates = gates;
+    this.damage = damage;
     this.twins = twins;
     this.timeLine = timeLine;
     this.panels = panels;
@@ -83,6 +88,7 @@ class PiecePages {
         piece.part().flanges(),
         clearance.holds(stage),
         ground(piece.part()),
+        stage.isStarted() ? damage.reportable(piece, stage).map(BlockNeed::inWords).orElse("") : "",
         gates.bars(piece, stage, clock.instant()));
   }
 

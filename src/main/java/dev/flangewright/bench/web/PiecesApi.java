@@ -1,8 +1,9 @@
 package dev.flangewright.bench.web;
 
-import dev.flangewright.bench.Ask;
 import dev.flangewright.bench.LogOnce;
 import dev.flangewright.bench.LogStage;
+import dev.flangewright.receipts.Ask;
+import dev.flangewright.receipts.EntryKey;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
@@ -93,7 +94,14 @@ class PiecesApi {
     once.log(
         said.ask(key, "finish " + code),
         id,
-        () -> log.finish(id, code, said.hours(), said.pieceVersion(), said.noteOrNone()));
+        () ->
+            log.finish(
+                id,
+                code,
+                said.hours(),
+                said.blockDamageOrNone(),
+                said.pieceVersion(),
+                said.noteOrNone()));
     return read.of(id);
   }
 

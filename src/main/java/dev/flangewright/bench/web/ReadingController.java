@@ -26,10 +26,12 @@ class ReadingController {
 
   private final ReadingPages pages;
   private final LogReading log;
+  private final EntryDoor door;
 
-  ReadingController(ReadingPages pages, LogReading log) {
+  ReadingController(ReadingPages pages, LogReading log, EntryDoor door) {
     this.pages = pages;
     this.log = log;
+    this.door = door;
   }
 
   @GetMapping("/pieces/{id}/gauge")
@@ -52,13 +54,17 @@ class ReadingController {
       Model model,
       HttpServletResponse response) {
     try {
-      return "redirect:/pieces/%d/gauge?entry=%d".formatted(id, log.of(id, written).id());
+      long entry = door.toPiece(id, () -> log.of(id, written).id());
+      return "redirect:/pieces/%d/gauge?entry=%d".formatted(id, entry);
     } catch (DrawingRefused refusal) {
+      door.throwIfSentLater(refusal);
       return again(
           id, written, model, response, refusal.faults().stream().map(Fault::sentence).toList());
     } catch (FormingException refusal) {
+      door.throwIfSentLater(refusal);
       return again(id, written, model, response, List.of(String.valueOf(refusal.getMessage())));
     } catch (Refused refusal) {
+      door.throwIfSentLater(refusal);
       if (refusal.kind() != Refused.Kind.CONFLICT) {
         throw refusal;
       }

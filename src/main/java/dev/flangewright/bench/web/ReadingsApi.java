@@ -5,14 +5,21 @@ import dev.flangewright.bench.LogReading;
 import dev.flangewright.bench.Pieces;
 import dev.flangewright.parts.GaugeEntry;
 import dev.flangewright.people.Refused;
+import dev.flangewright.receipts.Ask;
+import dev.flangewright.receipts.EntryKey;
+import dev.flangewright.receipts.Once;
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
 
@@ -25,11 +32,13 @@ class ReadingsApi {
   private final Pieces pieces;
   private final GaugeLogs readings;
   private final LogReading log;
+  private final Once once;
 
-  ReadingsApi(Pieces pieces, GaugeLogs readings, LogReading log) {
+  ReadingsApi(Pieces pieces, GaugeLogs readings, LogReading log, Once once) {
     this.pieces = pieces;
     this.readings = readings;
     this.log = log;
+    this.once = once;
   }
 
   @GetMapping
@@ -48,7 +57,17 @@ class ReadingsApi {
       description =
           "Written as on the page; the answer says what is left to do. Needs an account that logs"
               + " work.")
-  public ReadingAnswer add(@PathVariable long id, @RequestBody GaugeEntry written) {
-    return ReadingAnswer.of(log.of(id, written));
+  public ReadingAnswer add(
+      @PathVariable long id,
+      @Parameter(description = EntryKey.MEANING)
+          @RequestHeader(name = EntryKey.HEADER, required = false)
+          @Nullable UUID key,
+      @RequestBody GaugeEntry written) {
+    Ask ask = new Ask(key, null, written.toString());
+    long reading = once.of(ask, "piece " + id, () -> log.of(id, written).id());
+    return readings
+        .findById(reading)
+        .map(ReadingAnswer::of)
+        .orElseThrow(() -> Refused.unknown("reading", reading));
   }
 }

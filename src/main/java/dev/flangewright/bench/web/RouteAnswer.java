@@ -34,6 +34,10 @@ record RouteAnswer(
       @Nullable Clearance clearance,
       @Nullable Integer expectedMinutes,
       boolean alongside,
+      @Schema(description = "The kind of block that must be ready, if recorded; null for none.")
+          @Nullable String needsBlock,
+      @Schema(description = "Which stage of form blocks; null for the first or only one.")
+          @Nullable Integer blockStage,
       @Schema(description = "Left out for parts with fewer flanges.") int flangesNeeded,
       List<OfCheck> checks) {
 
@@ -46,6 +50,8 @@ record RouteAnswer(
           stage.clearance(),
           stage.card().expectedMinutes(),
           stage.card().alongside(),
+          stage.card().needsBlock(),
+          stage.card().blockStage(),
           stage.flangesNeeded(),
           stage.checks().stream().map(OfCheck::of).toList());
     }

@@ -61,6 +61,7 @@ record RoutePage(
       if (needed != null) {
         facts.add("for those cleared to " + needed.words());
       }
+      card.blockNeed().ifPresent(need -> facts.add("done on the " + need.inWords()));
       if (card.alongside()) {
         facts.add("may be done alongside its neighbours that say the same");
       }

@@ -2,6 +2,7 @@ package dev.flangewright.bench.web;
 
 import dev.flangewright.bench.CheckKind;
 import dev.flangewright.bench.StageKind;
+import dev.flangewright.blocks.BlockKind;
 import dev.flangewright.parts.Builds;
 import dev.flangewright.people.Clearance;
 import dev.flangewright.people.Refused;
@@ -66,6 +67,7 @@ class RoutePages {
         "workKinds",
         Arrays.stream(StageKind.values()).filter(kind -> !kind.byInspection()).toList());
     model.addAttribute("clearances", Clearance.values());
+    model.addAttribute("blockKinds", BlockKind.values());
     model.addAttribute("checkKinds", CheckKind.offered());
     model.addAttribute("newStage", StageForm.EMPTY);
     model.addAttribute("newCheck", CheckForm.EMPTY);

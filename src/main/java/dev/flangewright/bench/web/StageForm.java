@@ -7,10 +7,7 @@ import dev.flangewright.bench.StagePlan;
 import dev.flangewright.people.Clearance;
 import org.jspecify.annotations.Nullable;
 
-/**
- * A stage as typed in the route editor. A box that is not ticked is not sent at all. What the
- * editor does not offer yet, the block, comes back as it was.
- */
+/** A stage as typed in the route editor. A box that is not ticked is not sent at all. */
 record StageForm(
     @Nullable String name,
     @Nullable StageKind kind,
@@ -47,7 +44,7 @@ record StageForm(
             clearance,
             expectedMinutes,
             Boolean.TRUE.equals(alongside),
-            needsBlock == null || needsBlock.isBlank() ? null : needsBlock,
+            needsBlock,
             blockStage),
         flangesNeeded == null ? 0 : flangesNeeded);
   }

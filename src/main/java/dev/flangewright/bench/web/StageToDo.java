@@ -11,6 +11,7 @@ import java.util.List;
  *
  * @param cleared whether the reader may work on it
  * @param clearance what for, in words; empty if anybody may
+ * @param block whose damage can be told when it is finished, in words; empty if there is none
  * @param expected how long it should take, in words; empty if nobody knows
  */
 record StageToDo(
@@ -22,17 +23,19 @@ record StageToDo(
     List<CheckLine> checks,
     boolean cleared,
     String clearance,
+    String block,
     String expected,
     List<StageBar> bars) {
 
   static final StageToDo NONE =
-      new StageToDo("", "", "", "", List.of(), List.of(), true, "", "", List.of());
+      new StageToDo("", "", "", "", List.of(), List.of(), true, "", "", "", List.of());
 
   static StageToDo of(
       PieceStage stage,
       List<Flange> flanges,
       boolean cleared,
       SplitGround ground,
+      String block,
       List<StageBar> bars) {
     String check = stage.holdCheck();
     Integer minutes = stage.card().expectedMinutes();
@@ -46,6 +49,7 @@ record StageToDo(
         stage.checks().stream().map(CheckLine::of).toList(),
         cleared,
         needed == null ? "" : needed.words(),
+        block,
         minutes == null ? "" : minutes + " min",
         bars);
   }

@@ -1,10 +1,11 @@
 package dev.flangewright.blocks.web;
 
-import dev.flangewright.blocks.Block;
 import dev.flangewright.blocks.BlockAction;
 import dev.flangewright.blocks.Blocks;
 import dev.flangewright.blocks.HandleBlock;
 import dev.flangewright.people.Refused;
+import dev.flangewright.receipts.Once;
+import dev.flangewright.receipts.SentForm;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.ModelMap;
@@ -21,11 +22,16 @@ class BlockSetController {
   private final BlockSetPages pages;
   private final HandleBlock handle;
   private final Blocks blocks;
+  private final Once once;
+  private final SentForm sent;
 
-  BlockSetController(BlockSetPages pages, HandleBlock handle, Blocks blocks) {
+  BlockSetController(
+      BlockSetPages pages, HandleBlock handle, Blocks blocks, Once once, SentForm sent) {
     this.pages = pages;
     this.handle = handle;
     this.blocks = blocks;
+    this.once = once;
+    this.sent = sent;
   }
 
   @GetMapping("/block-sets/{id}")
@@ -37,9 +43,14 @@ class BlockSetController {
   ModelAndView change(
       @PathVariable long id, @ModelAttribute("form") ConditionForm form, ModelMap model) {
     try {
-      Block block = handle.by(id, action(form), form.seen(), form.why());
-      return new ModelAndView("redirect:/block-sets/" + block.blockSet().id() + "#block-" + id);
+      long set =
+          once.of(
+              sent.ask(),
+              "block " + id,
+              () -> handle.by(id, action(form), form.seen(), form.why()).blockSet().id());
+      return new ModelAndView("redirect:/block-sets/" + set + "#block-" + id);
     } catch (Refused refusal) {
+      sent.throwIfSentLater(refusal);
       return refused(id, refusal, model);
     }
   }

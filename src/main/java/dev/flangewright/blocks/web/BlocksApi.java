@@ -1,22 +1,16 @@
 package dev.flangewright.blocks.web;
 
-import dev.flangewright.blocks.Block;
 import dev.flangewright.blocks.BlockSet;
-import dev.flangewright.blocks.Blocks;
-import dev.flangewright.blocks.HandleBlock;
 import dev.flangewright.blocks.ListBlockSets;
 import dev.flangewright.blocks.ReadBlockSet;
 import dev.flangewright.parts.Builds;
 import dev.flangewright.people.Refused;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
-import jakarta.validation.Valid;
 import java.util.List;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
-import org.springframework.web.bind.annotation.PostMapping;
-import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
 
@@ -30,16 +24,11 @@ class BlocksApi {
   private final Builds builds;
   private final ListBlockSets list;
   private final ReadBlockSet read;
-  private final HandleBlock handle;
-  private final Blocks blocks;
 
-  BlocksApi(
-      Builds builds, ListBlockSets list, ReadBlockSet read, HandleBlock handle, Blocks blocks) {
+  BlocksApi(Builds builds, ListBlockSets list, ReadBlockSet read) {
     this.builds = builds;
     this.list = list;
     this.read = read;
-    this.handle = handle;
-    this.blocks = blocks;
   }
 
   @GetMapping("/builds/{id}/block-sets")
@@ -60,19 +49,5 @@ class BlocksApi {
   BlockSetAnswer set(@PathVariable long id) {
     BlockSet set = read.of(id);
     return BlockSetAnswer.of(set, read.bevels(set));
-  }
-
-  @PostMapping("/blocks/{id}/condition")
-  @Operation(
-      summary = "Say what happened to a block",
-      description =
-          "TAKE, PUT_BACK and REPORT_DAMAGE need an account that logs work; MAKE_READY, REPAIR and"
-              + " SCRAP one that keeps the blocks: a lead or a fitter.")
-  @Transactional
-  BlockAnswer change(@PathVariable long id, @Valid @RequestBody ConditionRequest request) {
-    String why = request.why() == null ? "" : request.why();
-    Block block = handle.by(id, request.action(), request.blockVersion(), why);
-    blocks.flush(); // so that the version in the answer is the new one
-    return BlockAnswer.of(block);
   }
 }

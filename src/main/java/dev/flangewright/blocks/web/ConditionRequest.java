@@ -1,8 +1,10 @@
 package dev.flangewright.blocks.web;
 
 import dev.flangewright.blocks.BlockAction;
+import dev.flangewright.receipts.Ask;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /** What happened to a block. */
@@ -15,4 +17,13 @@ record ConditionRequest(
     @Schema(description = "Needed for REPORT_DAMAGE, REPAIR and SCRAP; at most 2000 characters.")
         @Nullable String why,
     @Schema(description = "The version of the block that you saw; a later one is refused (409).")
-        @Nullable Long blockVersion) {}
+        @Nullable Long blockVersion) {
+
+  Ask ask(@Nullable UUID key) {
+    return new Ask(key, null, action + ": " + whyOrNone());
+  }
+
+  String whyOrNone() {
+    return why == null ? "" : why;
+  }
+}

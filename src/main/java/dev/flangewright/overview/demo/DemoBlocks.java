@@ -35,10 +35,12 @@ class DemoBlocks {
 
   private static final Set<String> TO_MAKE = Set.of("TW-B11-S3", "TW-B12-S2", "TW-B13-S2");
   private static final String NOT_RECORDED = "TW-B14";
-  private static final String DAMAGED = "TW-B03-S3";
+
+  /** While one hand lies on it; the piece of the other hand waits for it. */
+  private static final String DAMAGED = "TW-B04-S3";
+
   private static final String REMADE = "TW-B09-S3";
-  private static final List<String> AT_THE_BENCH =
-      List.of("TW-B04-S3", "TW-B08-S4", "TW-B09-S3", "TW-B10-S1");
+  private static final List<String> AT_THE_BENCH = List.of("TW-B08-S4", "TW-B09-S3", "TW-B10-S1");
 
   private final Parts parts;
   private final BlockSets sets;

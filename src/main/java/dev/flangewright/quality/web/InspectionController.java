@@ -3,6 +3,8 @@ package dev.flangewright.quality.web;
 import dev.flangewright.people.Refused;
 import dev.flangewright.quality.Outcome;
 import dev.flangewright.quality.RecordInspection;
+import dev.flangewright.receipts.Once;
+import dev.flangewright.receipts.SentForm;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -20,10 +22,14 @@ class InspectionController {
 
   private final InspectionPages pages;
   private final RecordInspection record;
+  private final Once once;
+  private final SentForm sent;
 
-  InspectionController(InspectionPages pages, RecordInspection record) {
+  InspectionController(InspectionPages pages, RecordInspection record, Once once, SentForm sent) {
     this.pages = pages;
     this.record = record;
+    this.once = once;
+    this.sent = sent;
   }
 
   @GetMapping("/pieces/{id}/inspection")
@@ -40,9 +46,10 @@ class InspectionController {
   ModelAndView record(
       @PathVariable long id, @ModelAttribute("form") InspectionForm form, ModelMap model) {
     try {
-      record.of(id, form.finding());
+      long unused = once.of(sent.ask(), "piece " + id, () -> record.of(id, form.finding()).id());
       return new ModelAndView("redirect:/pieces/" + id);
     } catch (Refused refused) {
+      sent.throwIfSentLater(refused);
       if (refused.kind() == Refused.Kind.UNKNOWN) {
         throw refused;
       }

@@ -2,8 +2,10 @@ package dev.flangewright.quality.web;
 
 import dev.flangewright.quality.Finding;
 import dev.flangewright.quality.Outcome;
+import dev.flangewright.receipts.Ask;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /** What an inspection found. */
@@ -25,6 +27,11 @@ record InspectionRequest(
         @Nullable String note,
     @Schema(description = "The version of the piece that you saw; a later one is refused (409).")
         @Nullable Long pieceVersion) {
+
+  Ask ask(@Nullable UUID key) {
+    return new Ask(
+        key, null, "%s, cause %s, stage %s, note %s".formatted(outcome, cause, stage, note));
+  }
 
   Finding finding() {
     return new Finding(outcome, cause, stage, note == null ? "" : note, pieceVersion);

@@ -13,11 +13,13 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import dev.flangewright.bench.AWorkshop;
+import dev.flangewright.bench.BlockNeed;
 import dev.flangewright.bench.KeepRoutes;
 import dev.flangewright.bench.Piece;
 import dev.flangewright.bench.PieceStage;
 import dev.flangewright.bench.Route;
 import dev.flangewright.bench.RouteStage;
+import dev.flangewright.blocks.BlockKind;
 import dev.flangewright.parts.DrawPart;
 import dev.flangewright.parts.Parts;
 import dev.flangewright.people.Role;
@@ -25,6 +27,7 @@ import dev.flangewright.testing.DatabaseTest;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -148,6 +151,39 @@ class RoutesPageTest {
     show(Role.LEAD, address)
         .andExpect(content().string(containsString("expected to take 20 min")))
         .andExpect(content().string(containsString("for those cleared to cut")));
+  }
+
+  @Test
+  void a_stage_names_the_block_it_is_done_on() throws Exception {
+    Route draft = draft(SHRINK);
+    String[] form = {"name", "Second pass", "kind", "FORM_SHRINK"};
+    change(draft, "first-flange", "", with(form, "needsBlock", "ANVIL"))
+        .andExpect(status().isUnprocessableContent())
+        .andExpect(content().string(containsString("needsBlock")));
+    change(draft, "first-flange", "", with(form, "needsBlock", "FORM_BLOCK", "blockStage", "10"))
+        .andExpect(status().isUnprocessableContent())
+        .andExpect(content().string(containsString("blockStage must be from 1 to 9")));
+
+    change(draft, "first-flange", "", with(form, "needsBlock", "FORM_BLOCK", "blockStage", "2"));
+    show(Role.LEAD, "/routes/" + draft.id())
+        .andExpect(content().string(containsString("done on the form block, stage 2")))
+        .andExpect(content().string(containsString("Block it is done on")));
+    assertThat(stage(draft, "first-flange").card().blockNeed())
+        .contains(new BlockNeed(BlockKind.FORM_BLOCK, 2));
+
+    change(draft, "first-flange", "", with(form, "needsBlock", "FORM_BLOCK", "blockStage", ""));
+    assertThat(stage(draft, "first-flange").card().blockNeed())
+        .as("the first, unless said otherwise")
+        .contains(new BlockNeed(BlockKind.FORM_BLOCK, 1));
+    change(
+        draft, "first-flange", "", with(form, "needsBlock", "DRILL_TEMPLATE", "blockStage", "2"));
+    assertThat(stage(draft, "first-flange").card().blockStage()).isNull();
+    change(draft, "first-flange", "", with(form, "needsBlock", ""));
+    assertThat(stage(draft, "first-flange").card().blockNeed()).isEmpty();
+  }
+
+  private static String[] with(String[] some, String... more) {
+    return Stream.concat(Stream.of(some), Stream.of(more)).toArray(String[]::new);
   }
 
   @Test

@@ -156,7 +156,7 @@ class LoadDemoTest {
     assertThat(conditions)
         .containsEntry(BlockCondition.NEEDS_REPAIR, 1L)
         .containsEntry(BlockCondition.SCRAPPED, 1L)
-        .containsEntry(BlockCondition.IN_USE, 4L);
+        .containsEntry(BlockCondition.IN_USE, 3L);
     assertThat(blockSets.of(build)).filteredOn(line -> line.set() == null).hasSize(3);
   }
 

@@ -1,4 +1,4 @@
-package dev.flangewright.bench;
+package dev.flangewright.receipts;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;

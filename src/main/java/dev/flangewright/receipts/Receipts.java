@@ -1,4 +1,4 @@
-package dev.flangewright.bench;
+package dev.flangewright.receipts;
 
 import java.util.Optional;
 import org.springframework.data.jpa.repository.JpaRepository;

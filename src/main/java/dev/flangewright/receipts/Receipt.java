@@ -1,4 +1,4 @@
-package dev.flangewright.bench;
+package dev.flangewright.receipts;
 
 import dev.flangewright.people.Refused;
 import jakarta.persistence.Entity;
@@ -10,7 +10,7 @@ import java.time.Instant;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** That an entry sent with a key was logged, and as which line. A refused entry leaves none. */
+/** That what was sent with a key was stored, and what came of it. What is refused leaves none. */
 @Entity
 @SuppressWarnings("UnusedVariable") // account and key are what it is found by
 class Receipt {
@@ -22,39 +22,43 @@ class Receipt {
   @Version private long version;
   private String account;
   private String entryKey;
-  private long pieceId;
+  private String subject;
   private String content;
-  private int entryOrdinal;
+  private long answer;
   private Instant receivedAt;
 
   protected Receipt() {}
 
-  /** Claims the key for an entry that is about to be logged. */
-  Receipt(String account, UUID key, long pieceId, String digest, Instant now) {
+  /**
+   * Claims the key for something that is about to be stored.
+   *
+   * @param subject what it is for: {@code "piece 12"}
+   */
+  Receipt(String account, UUID key, String subject, String digest, Instant now) {
     this.account = account;
     this.entryKey = key.toString();
-    this.pieceId = pieceId;
+    this.subject = subject;
     this.content = digest;
     this.receivedAt = now;
   }
 
-  /** Notes the line of the piece's log that came of it. */
-  void isAnsweredBy(int ordinal) {
-    this.entryOrdinal = ordinal;
+  /** Notes the number of what came of it. */
+  void isAnsweredBy(long number) {
+    this.answer = number;
   }
 
   /**
-   * @throws Refused if the key came with another entry than now
+   * @throws Refused if the key came with something else than now
    */
-  void refuseUnlessFor(long piece, String digest) {
-    if (pieceId != piece || !content.equals(digest)) {
+  void refuseUnlessFor(String wanted, String digest) {
+    if (!subject.equals(wanted) || !content.equals(digest)) {
       throw Refused.unacceptable(
-          "This key was used for another entry already. Nothing was logged; give every entry a key"
+          "This key was used for another entry already. Nothing was stored; give every entry a key"
               + " of its own.");
     }
   }
 
-  int entryOrdinal() {
-    return entryOrdinal;
+  long answer() {
+    return answer;
   }
 }
