@@ -1,4 +1,4 @@
-/** What keeps the records safe: which database is opened, and where it may lie. */
+/** What keeps the records safe: which database is opened, where it may lie, and its backups. */
 @ApplicationModule(allowedDependencies = "people")
 @NullMarked
 package dev.flangewright.records;

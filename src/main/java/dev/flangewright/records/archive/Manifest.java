@@ -15,6 +15,7 @@ import java.util.Map;
  * @param made when it was read
  * @param tables in foreign-key order
  * @param sequences the next value of each
+ * @param checkpoints where each chain of the journal stood; none before there was a journal
  */
 public record Manifest(
     String format,
@@ -24,7 +25,8 @@ public record Manifest(
     String engine,
     Instant made,
     List<TableFile> tables,
-    Map<String, Long> sequences) {
+    Map<String, Long> sequences,
+    List<String> checkpoints) {
 
   static final String FORMAT = "flangewright archive";
   static final int FORMAT_VERSION = 1;

@@ -56,7 +56,8 @@ public final class WriteArchive {
   private Manifest all(Connection from) throws SQLException {
     try {
       List<Manifest.TableFile> files = new ArrayList<>();
-      for (Table table : Tables.of(from)) {
+      List<Table> tables = Tables.of(from);
+      for (Table table : tables) {
         files.add(write(table, from));
       }
       Manifest manifest =
@@ -70,7 +71,8 @@ public final class WriteArchive {
                   + from.getMetaData().getDatabaseProductVersion(),
               made,
               files,
-              Sequences.positions(from));
+              Sequences.positions(from),
+              JournalHeads.of(from, tables, made));
       byte[] written = ManifestText.of(manifest);
       write(Archive.MANIFEST, written);
       write(Archive.MANIFEST_DIGEST, Sha256.hex(written).getBytes(StandardCharsets.US_ASCII));
