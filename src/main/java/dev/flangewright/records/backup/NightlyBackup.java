@@ -51,7 +51,7 @@ class NightlyBackup implements AutoCloseable {
   void begin() {
     if (settings.at().isPresent()) {
       scheduler.setThreadNamePrefix("backup-");
-      scheduler.scheduleWithFixedDelay(this::look, clock.instant().plus(LOOK), LOOK);
+      var unused = scheduler.scheduleWithFixedDelay(this::look, clock.instant().plus(LOOK), LOOK);
     }
   }
 
@@ -70,7 +70,7 @@ class NightlyBackup implements AutoCloseable {
   private boolean isDue(Instant now) {
     Optional<Instant> newest =
         folder.all().stream()
-            .filter(backup -> backup.verified() && backup.occasion() == Occasion.NIGHTLY)
+            .filter(one -> one.verified() && one.occasion() == Occasion.NIGHTLY)
             .map(Backup::made)
             .findFirst();
     return settings.at().filter(at -> isDue(at, now, newest, ZoneId.systemDefault())).isPresent();
