@@ -1,6 +1,6 @@
 package dev.flangewright;
 
-import dev.flangewright.records.command.CommandLine;
+import dev.flangewright.records.CommandLine;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 

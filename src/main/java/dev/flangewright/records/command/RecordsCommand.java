@@ -11,18 +11,26 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import javax.sql.DataSource;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.core.env.Environment;
 import org.springframework.jdbc.datasource.DriverManagerDataSource;
 
 /** The commands {@code backup}, {@code restore FILE} and {@code move URL}. */
-final class RecordsCommand {
+public final class RecordsCommand {
+
+  private static final String BACKUP = "backup";
+  private static final String RESTORE = "restore";
+  private static final String MOVE = "move";
+
+  /** The words that begin a command. */
+  public static final Set<String> NAMES = Set.of(BACKUP, RESTORE, MOVE);
 
   private final ConfigurableApplicationContext program;
   private final PrintStream out;
 
-  RecordsCommand(ConfigurableApplicationContext program, PrintStream out) {
+  public RecordsCommand(ConfigurableApplicationContext program, PrintStream out) {
     this.program = program;
     this.out = out;
   }
@@ -31,10 +39,10 @@ final class RecordsCommand {
    * @param words the command and its argument
    * @throws Refused if it cannot be done, with the reason
    */
-  void run(List<String> words) {
+  public void run(List<String> words) {
     switch (words.get(0)) {
-      case CommandLine.BACKUP -> backUp();
-      case CommandLine.RESTORE -> restore(Path.of(argument(words, "restore FILE")), database());
+      case BACKUP -> backUp();
+      case RESTORE -> restore(Path.of(argument(words, "restore FILE")), database());
       default -> move(argument(words, "move URL"));
     }
   }

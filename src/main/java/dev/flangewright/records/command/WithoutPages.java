@@ -12,4 +12,4 @@ import org.springframework.context.annotation.Import;
 @Configuration(proxyBeanMethods = false)
 @ImportAutoConfiguration(DataSourceAutoConfiguration.class)
 @Import({BackUp.class, BackupFolder.class, BackupSettings.class})
-class WithoutPages {}
+public class WithoutPages {}

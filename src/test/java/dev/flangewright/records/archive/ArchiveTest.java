@@ -109,7 +109,7 @@ class ArchiveTest {
     Double measured =
         id <= DOUBLES.size()
             ? DOUBLES.get(id - 1)
-            : finite(Double.longBitsToDouble(random.nextLong()));
+            : Double.valueOf(finite(Double.longBitsToDouble(random.nextLong())));
     byte[] picture = new byte[random.nextInt(300)];
     random.nextBytes(picture);
     row.setLong(1, id);
@@ -183,7 +183,7 @@ class ArchiveTest {
 
     assertThat(contents(last)).isEqualTo(contents(first));
     assertThat(first.rows()).isGreaterThan(700);
-    assertThat(rows(back)).usingRecursiveFieldByFieldElementComparator().isEqualTo(rows(source));
+    assertThat(rows(back)).isEqualTo(rows(source));
   }
 
   private static Map<String, String> contents(Manifest manifest) {
@@ -191,6 +191,11 @@ class ArchiveTest {
         .collect(
             java.util.stream.Collectors.toMap(
                 Manifest.TableFile::table, table -> table.rows() + " " + table.contents()));
+  }
+
+  /** An archive writes −0 as 0: the one value that does not come back as it was. */
+  private static @Nullable Object unsignedZero(@Nullable Object measured) {
+    return measured instanceof Double value && value == 0 ? (Object) 0.0 : measured;
   }
 
   /** Read by other means than the archive's own. */
@@ -202,7 +207,7 @@ class ArchiveTest {
                 Arrays.<Object>asList(
                     row.getLong("id"),
                     row.getString("said"),
-                    row.getObject("measured"),
+                    unsignedZero(row.getObject("measured")),
                     row.getObject("held"),
                     row.getObject("happened", java.time.OffsetDateTime.class).toInstant(),
                     row.getObject("on_day", java.time.LocalDate.class),

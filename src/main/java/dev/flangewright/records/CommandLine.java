@@ -1,11 +1,12 @@
-package dev.flangewright.records.command;
+package dev.flangewright.records;
 
 import dev.flangewright.people.Refused;
+import dev.flangewright.records.command.RecordsCommand;
+import dev.flangewright.records.command.WithoutPages;
 import java.io.PrintStream;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.springframework.boot.Banner;
 import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.builder.SpringApplicationBuilder;
@@ -14,15 +15,11 @@ import org.springframework.context.ConfigurableApplicationContext;
 /** Takes a command instead of starting the web server. */
 public final class CommandLine {
 
-  static final String BACKUP = "backup";
-  static final String RESTORE = "restore";
-  static final String MOVE = "move";
-
   private CommandLine() {}
 
   /** Whether the first word is one of the commands. */
   public static boolean isCommand(String[] arguments) {
-    return arguments.length > 0 && Set.of(BACKUP, RESTORE, MOVE).contains(arguments[0]);
+    return arguments.length > 0 && RecordsCommand.NAMES.contains(arguments[0]);
   }
 
   /**
