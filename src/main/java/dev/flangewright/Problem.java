@@ -58,7 +58,7 @@ record Problem(
         "too-large",
         "The file is too large",
         "The request is larger than this installation takes. Nothing was stored; send fewer parts"
-            + " at a time.");
+            + " at a time, or a photo of at most 15 MB.");
   }
 
   /**

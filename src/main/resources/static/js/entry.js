@@ -2,11 +2,11 @@
 
 import { account, piecePage } from "./site.js";
 
-const CAN_WAIT = /\/pieces\/(\d+)\/stages\/([^/]+)\/(start|finish)$/;
+const CAN_WAIT = /\/pieces\/(\d+)\/stages\/([^/]+)\/(start|finish|freeze|thaw)$/;
 
 const parts = (form) => CAN_WAIT.exec(new URL(form.action).pathname);
 
-/** Starting and finishing a stage can wait; a check, an inspection or taking back cannot. */
+/** Starting and finishing a stage, and the freezer, can wait; a check, an inspection or taking back cannot. */
 export const canWait = (form) => form.method === "post" && parts(form) !== null;
 
 export function entryFrom(form) {

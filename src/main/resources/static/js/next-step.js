@@ -33,6 +33,9 @@ function step(mine) {
     return sentence("An entry on this piece was refused. Settle it above before you go on.");
   }
   const at = rows().findIndex((row) => row.dataset.stage === last.stage);
+  if (last.action === "freeze") {
+    return sentence("It is in the freezer. Nothing is formed until it is out.");
+  }
   const row = last.action === "start" ? rows()[at] : rows()[at + 1];
   if (at < 0 || !row) {
     return sentence("The next step is known when the network is back.");

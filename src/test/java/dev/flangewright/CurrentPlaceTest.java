@@ -17,6 +17,8 @@ class CurrentPlaceTest {
     "/parts/12/pieces/3, bench",
     "/builds/7/blocks, blocks",
     "/block-sets/4, blocks",
+    "/builds/7/stock, stock",
+    "/batches/4/edit, stock",
     "/builds/7/import, import",
     "/people/new, people",
     "/sign-in, ''"

@@ -1,17 +1,23 @@
 package dev.flangewright.bench;
 
 import dev.flangewright.people.Refused;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** The answer to a check: yes or no, or a number in the unit that the check names. */
-public record Answer(@Nullable Boolean yes, @Nullable Double number) {
+/**
+ * The answer to a check: yes or no, or a number in the unit that the check names, or a photo.
+ *
+ * @param photo the identity of a photo of the piece
+ */
+public record Answer(@Nullable Boolean yes, @Nullable Double number, @Nullable Long photo) {
 
   /**
-   * @throws Refused unless it is one of the two, and a number is finite
+   * @throws Refused unless it is one of the three, and a number is finite
    */
   public Answer {
-    if ((yes == null) == (number == null)) {
-      throw Refused.unacceptable("answer is missing: say yes or no, or give the number.");
+    if (Stream.of(yes, number, photo).filter(Objects::nonNull).count() != 1) {
+      throw Refused.unacceptable("answer is missing: say yes or no, give the number or a photo.");
     }
     if (number != null && !Double.isFinite(number)) {
       throw Refused.unacceptable("answer cannot be read; write a number such as 1.2.");
@@ -19,11 +25,16 @@ public record Answer(@Nullable Boolean yes, @Nullable Double number) {
   }
 
   public static Answer of(boolean yes) {
-    return new Answer(yes, null);
+    return new Answer(yes, null, null);
   }
 
   public static Answer of(double number) {
-    return new Answer(null, number);
+    return new Answer(null, number, null);
+  }
+
+  /** A photo of the piece, by its identity. */
+  public static Answer ofPhoto(long photo) {
+    return new Answer(null, null, photo);
   }
 
   /**
@@ -43,8 +54,11 @@ public record Answer(@Nullable Boolean yes, @Nullable Double number) {
     }
   }
 
-  /** {@code "yes"}, {@code "1.2 mm"}. */
+  /** {@code "yes"}, {@code "1.2 mm"}, {@code "photo 12"}. */
   public String inWords(String unit) {
+    if (photo != null) {
+      return "photo " + photo;
+    }
     if (number == null) {
       return Boolean.TRUE.equals(yes) ? "yes" : "no";
     }

@@ -1,5 +1,6 @@
 package dev.flangewright.bench;
 
+import java.time.Instant;
 import java.util.List;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
@@ -12,7 +13,7 @@ interface BenchLines extends Repository<Piece, Long> {
       """
       select new dev.flangewright.bench.PieceLine(
           p.id, p.part.id, p.number, p.state, p.standing.stagesDone, p.standing.stagesTotal,
-          s.card.name, s.card.kind, p.standing.currentStageBegun, p.standing.held)
+          s.card, p.standing.currentStageBegun, s.startedBy, p.standing.held, p.standing.logLines)
       from Piece p
       left join PieceStage s on s.piece = p and s.code = p.standing.currentStageCode
       where p.buildId = :build
@@ -23,7 +24,8 @@ interface BenchLines extends Repository<Piece, Long> {
   @Query(
       """
       select new dev.flangewright.bench.PartLine(
-          p.id, p.partNumber, f.code, f.positionMm, p.blockSet,
+          p.id, p.partNumber, f.code, f.positionMm, f.jigOrder, p.segment, p.hand, p.blockSet,
+          p.alloy, p.temper, p.thickness,
           p.summary.riskLevel, p.summary.riskMode, p.summary.figuresProblem)
       from Part p join p.frame f
       where p.build.id = :build
@@ -38,4 +40,27 @@ interface BenchLines extends Repository<Piece, Long> {
       order by p.id, f.registerOrder
       """)
   List<NatureLine> naturesOf(@Param("build") long buildId);
+
+  /** Work over a block that lies begun, or that was finished since the given time. */
+  @Query(
+      """
+      select new dev.flangewright.bench.SetUpLine(
+          p.part.id, p.part.blockSet, s.card.needsBlock, s.card.blockStage,
+          s.startedBy, s.startedAt, s.finishedAt)
+      from PieceStage s join s.piece p
+      where p.buildId = :build and s.card.needsBlock is not null and s.startedAt is not null
+        and (s.finishedAt >= :since
+          or (s.finishedAt is null and p.state = dev.flangewright.bench.PieceState.IN_WORK))
+      """)
+  List<SetUpLine> setUpsOf(@Param("build") long buildId, @Param("since") Instant since);
+
+  @Query(
+      """
+      select new dev.flangewright.bench.PassOnLine(
+          o.partId, o.who, o.pieceNumber, o.logLines, o.reason)
+      from PassOn o
+      where o.buildId = :build and o.passedAt >= :since
+      order by o.who
+      """)
+  List<PassOnLine> passedOnIn(@Param("build") long buildId, @Param("since") Instant since);
 }

@@ -31,15 +31,11 @@ public record CheckCard(
   private static final int LONGEST_UNIT = 20;
 
   /**
-   * @throws Refused if the question is empty or too long, the kind cannot be answered yet, or the
-   *     tolerance makes no sense
+   * @throws Refused if the question is empty or too long, or the tolerance makes no sense
    */
   public CheckCard {
     question = Texts.of("question", question, 1, 200);
     unit = Texts.of("unit", unit, 0, LONGEST_UNIT);
-    if (!kind.isOffered()) {
-      throw Refused.unacceptable("A check cannot ask for a photo yet: photos are not stored.");
-    }
     boolean numbers = Stream.of(nominal, least, most).anyMatch(n -> n != null);
     if (kind != CheckKind.NUMBER && (numbers || !unit.isEmpty())) {
       throw Refused.unacceptable("Unit, nominal and tolerance belong to a number alone.");
@@ -56,11 +52,18 @@ public record CheckCard(
 
   /** What is wanted, in words: {@code "yes"}, {@code "1.2 mm, 1.1 to 1.3 mm"}. */
   public String wanted() {
-    return kind == CheckKind.NUMBER ? Tolerance.inWords(this) : "yes";
+    return switch (kind) {
+      case YES_NO -> "yes";
+      case NUMBER -> Tolerance.inWords(this);
+      case PHOTO -> kind.words();
+    };
   }
 
   /** Whether an answer is what was wanted. */
   boolean isMetBy(Answer answer) {
+    if (answer.photo() != null) {
+      return true;
+    }
     return answer.number() == null
         ? Boolean.TRUE.equals(answer.yes())
         : Tolerance.holds(answer.number(), least, most);

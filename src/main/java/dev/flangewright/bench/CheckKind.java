@@ -1,13 +1,9 @@
 package dev.flangewright.bench;
 
-import java.util.Arrays;
-import java.util.List;
-
 /** How a check of a stage is answered. */
 public enum CheckKind {
   YES_NO("yes or no"),
   NUMBER("a number"),
-  /** Kept for routes to come: photos are not stored yet, so no check can ask for one. */
   PHOTO("a photo");
 
   private final String words;
@@ -20,13 +16,11 @@ public enum CheckKind {
     return words;
   }
 
-  /** True if the program can keep an answer of this kind. */
-  public boolean isOffered() {
-    return this != PHOTO;
-  }
-
-  /** The kinds that a route may ask for. */
-  public static List<CheckKind> offered() {
-    return Arrays.stream(values()).filter(CheckKind::isOffered).toList();
+  /** The kind of check that the answer is for. */
+  static CheckKind of(Answer answer) {
+    if (answer.photo() != null) {
+      return PHOTO;
+    }
+    return answer.number() == null ? YES_NO : NUMBER;
   }
 }

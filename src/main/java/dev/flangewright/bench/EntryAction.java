@@ -12,6 +12,8 @@ public enum EntryAction {
   ANSWER("answered a check of"),
   /** Passed a check that was not met, with a note that says why. */
   LET_PASS("let a check pass at"),
+  /** Put down later, or anew, which batch the piece was cut from. */
+  SET_BATCH("put down the metal of"),
   UNDO("took back"),
   ACCEPT("accepted"),
   CONCEDE("accepted with a concession"),
@@ -42,6 +44,7 @@ public enum EntryAction {
   boolean isOpenTo(Predicate<Permission> may) {
     return switch (this) {
       case CHECK, LET_PASS -> may.test(Permission.RELEASE_HOLD);
+      case SET_BATCH -> may.test(Permission.INSPECT);
       case ANSWER -> may.test(Permission.LOG_WORK) || may.test(Permission.RELEASE_HOLD);
       default -> may.test(Permission.LOG_WORK);
     };

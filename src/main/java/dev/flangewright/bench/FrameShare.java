@@ -10,9 +10,9 @@ import java.util.stream.Collectors;
  * How complete a frame is, and where it stands.
  *
  * @param passed parts of it that are accepted, with a concession or without
- * @param place its place along the hull, from 0, out of {@code frames}
+ * @param place its place along the hull, from 0
  */
-record FrameShare(String code, int parts, int passed, int place, int frames) {
+record FrameShare(String code, int parts, int passed, int place) {
 
   int left() {
     return parts - passed;
@@ -35,7 +35,7 @@ record FrameShare(String code, int parts, int passed, int place, int frames) {
       List<PartLine> on = alongTheHull.get(place);
       String code = on.get(0).frame();
       int passed = (int) on.stream().filter(part -> isPassed(part, attempts)).count();
-      shares.put(code, new FrameShare(code, on.size(), passed, place, alongTheHull.size()));
+      shares.put(code, new FrameShare(code, on.size(), passed, place));
     }
     return shares;
   }

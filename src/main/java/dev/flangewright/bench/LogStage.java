@@ -4,6 +4,9 @@ import dev.flangewright.people.MayLogWork;
 import dev.flangewright.people.MayReleaseHold;
 import dev.flangewright.people.Refused;
 import dev.flangewright.people.SignedIn;
+import dev.flangewright.photos.ReadPhotos;
+import dev.flangewright.photos.SubjectKind;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -23,6 +26,9 @@ public class LogStage {
   private final StageClearance clearance;
   private final StageGates gates;
   private final BlockDamage damage;
+  private final QuenchOfStage quench;
+  private final ReadPhotos photos;
+  private final MetalForCut metal;
   private final DoneAt doneAt;
 
   LogStage(
@@ -30,11 +36,17 @@ public class LogStage {
       StageClearance clearance,
       StageGates gates,
       BlockDamage damage,
+      QuenchOfStage quench,
+      ReadPhotos photos,
+      MetalForCut metal,
       DoneAt doneAt) {
     this.pieces = pieces;
     this.clearance = clearance;
     this.gates = gates;
     this.damage = damage;
+    this.quench = quench;
+    this.photos = photos;
+    this.metal = metal;
     this.doneAt = doneAt;
   }
 
@@ -66,6 +78,10 @@ public class LogStage {
       @Nullable Long seen,
       String note) {
     Piece piece = find(pieceId, seen);
+    Long photo = answer.photo();
+    if (photo != null) {
+      photos.refuseUnlessOf(SubjectKind.PIECE, pieceId, photo);
+    }
     piece.answer(code, checkCode, answer, doneAt.signature(piece, code, note));
     return piece;
   }
@@ -82,28 +98,21 @@ public class LogStage {
   @MayLogWork
   public Piece finish(
       long pieceId, String code, @Nullable Double hours, @Nullable Long seen, String note) {
-    return finish(pieceId, code, hours, "", seen, note);
+    return finish(pieceId, code, seen, WorkDone.in(hours, note));
   }
 
-  /**
-   * Finishes a stage.
-   *
-   * @param blockDamage what was damaged on the block that it was done on; empty if nothing was
-   */
+  /** Finishes a stage, with all that may be told of it. */
   @MayLogWork
-  public Piece finish(
-      long pieceId,
-      String code,
-      @Nullable Double hours,
-      String blockDamage,
-      @Nullable Long seen,
-      String note) {
+  public Piece finish(long pieceId, String code, @Nullable Long seen, WorkDone done) {
     Piece piece = find(pieceId, seen);
     PieceStage stage = piece.stage(code);
     clearance.refuseUnlessHeld(stage);
-    StageEntry entry = piece.finish(code, hours, doneAt.signature(piece, code, note));
-    if (!blockDamage.isBlank()) {
-      entry.says(damage.report(piece, stage, blockDamage));
+    Signature by = doneAt.signature(piece, code, done.note());
+    StageEntry entry = piece.finish(code, done.hours(), by);
+    quench.finished(piece, stage, done.quenching(), by);
+    metal.chosen(piece, stage, done.batch()).ifPresent(batch -> piece.isCutFrom(batch, entry));
+    if (!done.blockDamage().isBlank()) {
+      entry.says(damage.report(piece, stage, done.blockDamage()));
     }
     return piece;
   }
@@ -114,9 +123,11 @@ public class LogStage {
   @PreAuthorize("hasAnyAuthority('LOG_WORK', 'RELEASE_HOLD')")
   public Piece undo(long pieceId, @Nullable Long seen, String reason) {
     Piece piece = find(pieceId, seen);
-    piece.undoable().ifPresent(LogStage::refuseUnlessAllowed);
-    String undone = piece.undoable().map(StageEntry::stageCode).orElse("");
+    Optional<StageEntry> last = piece.undoable();
+    last.ifPresent(LogStage::refuseUnlessAllowed);
+    String undone = last.map(StageEntry::stageCode).orElse("");
     piece.undo(doneAt.signature(piece, undone, reason));
+    last.ifPresent(taken -> quench.undone(piece, taken));
     return piece;
   }
 

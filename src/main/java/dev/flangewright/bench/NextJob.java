@@ -11,6 +11,10 @@ import org.jspecify.annotations.Nullable;
  * @param stageName the stage to be done
  * @param sentence what to do: {@code "Finish “First flange in passes” on TW-F07-S3L piece 1"}
  * @param reasons in plain words, the weightiest first
+ * @param waitsFor what keeps the person who asks from it, and who can clear it; empty unless the
+ *     kind is {@link Kind#WAIT}
+ * @param twinToBegin the part number of the other hand, where both can be begun together; or null
+ * @param passedOnBecause why the person who asks passed on it today; null if not
  */
 public record NextJob(
     long partId,
@@ -20,7 +24,10 @@ public record NextJob(
     String stageName,
     String sentence,
     List<String> reasons,
-    Kind kind) {
+    Kind kind,
+    List<StageBar> waitsFor,
+    @Nullable String twinToBegin,
+    @Nullable String passedOnBecause) {
 
   /** What sort of job it is for the person who asks. */
   public enum Kind {
@@ -32,9 +39,26 @@ public record NextJob(
     CARRY_ON,
     /** Begin a piece, the first of its part or after a scrapped one. */
     BEGIN,
-    /** Nothing to do here: somebody else has to check or inspect first. */
+    /** Something is missing, or it is somebody else's. */
     WAIT,
     /** Cannot be begun: the part has no figures to cut a blank by. */
     NOT_READY
+  }
+
+  /** The parts of the list in their order. */
+  public enum Standing {
+    TO_DO,
+    PASSED_ON,
+    WAITING,
+    NOT_READY
+  }
+
+  /** Where it stands for the person who asks. */
+  public Standing standing() {
+    return switch (kind) {
+      case WAIT -> Standing.WAITING;
+      case NOT_READY -> Standing.NOT_READY;
+      default -> passedOnBecause == null ? Standing.TO_DO : Standing.PASSED_ON;
+    };
   }
 }

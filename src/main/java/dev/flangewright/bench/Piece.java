@@ -1,6 +1,8 @@
 package dev.flangewright.bench;
 
 import dev.flangewright.parts.Part;
+import dev.flangewright.people.Refused;
+import dev.flangewright.stock.Batch;
 import jakarta.persistence.CascadeType;
 import jakarta.persistence.Embedded;
 import jakarta.persistence.Entity;
@@ -56,6 +58,9 @@ public class Piece {
 
   @ManyToOne(fetch = FetchType.LAZY)
   private @Nullable Piece twin;
+
+  @ManyToOne(fetch = FetchType.LAZY)
+  private @Nullable Batch batch;
 
   @OneToMany(mappedBy = "piece", cascade = CascadeType.ALL)
   @OrderBy("seq")
@@ -128,6 +133,33 @@ public class Piece {
     return write(stage, EntryAction.FINISH, hours, by);
   }
 
+  /** Notes which batch it was cut from; the line of the log that says so can be taken back. */
+  void isCutFrom(Batch cut, StageEntry saidBy) {
+    saidBy.isCutFrom(cut);
+    batch = entries().batch();
+  }
+
+  /**
+   * Puts down later, or anew, which batch it was cut from; also once it is passed or scrapped.
+   *
+   * @param by its note is the reason
+   * @throws Refused if the reason is missing
+   */
+  public void setBatch(Batch cut, Signature by) {
+    if (by.note().isEmpty()) {
+      throw Refused.unacceptable("reason is missing: say how it is known.");
+    }
+    isCutFrom(cut, write(cutStage(), EntryAction.SET_BATCH, null, by));
+  }
+
+  /** The stage at which it is cut from the sheet; the first of all if its route has none. */
+  PieceStage cutStage() {
+    return stages.stream()
+        .filter(stage -> stage.kind() == StageKind.CUT)
+        .findFirst()
+        .orElseGet(() -> stages.get(0));
+  }
+
   /** Takes the last entry back; the reason is the signature's note. */
   public void undo(Signature by) {
     refuseIfDone();
@@ -135,6 +167,7 @@ public class Piece {
     PieceStage stage = stage(last.stageCode());
     stage.undo(last);
     last.isUndone();
+    batch = entries().batch();
     write(stage, EntryAction.UNDO, null, by);
   }
 
@@ -245,6 +278,11 @@ public class Piece {
     return state == PieceState.IN_WORK ? entries().undoable() : Optional.empty();
   }
 
+  /** The last line of the log, if this person made it so lately that it is offered for undoing. */
+  public Optional<StageEntry> justLoggedBy(String who, Instant now) {
+    return undoable().filter(entries()::isLast).filter(entry -> entry.isJustMadeBy(who, now));
+  }
+
   /** The stage to be looked at now; empty once the piece is passed. */
   public Optional<PieceStage> current() {
     return order().current();
@@ -299,6 +337,11 @@ public class Piece {
     return twin;
   }
 
+  /** The batch of sheet it was cut from; null if none is recorded. */
+  public @Nullable Batch batch() {
+    return batch;
+  }
+
   public long buildId() {
     return buildId;
   }
@@ -309,6 +352,14 @@ public class Piece {
 
   public PieceState state() {
     return state;
+  }
+
+  boolean isInWork() {
+    return state == PieceState.IN_WORK;
+  }
+
+  int logLines() {
+    return log.size();
   }
 
   public int stagesDone() {

@@ -34,6 +34,7 @@ public class PieceCheck {
   @Embedded private CheckCard card;
   private @Nullable Boolean answeredYes;
   private @Nullable Double answeredNumber;
+  private @Nullable Long answeredPhoto;
   private @Nullable Instant answeredAt;
   private @Nullable String answeredBy;
   private @Nullable Instant passedAt;
@@ -49,16 +50,15 @@ public class PieceCheck {
   }
 
   /**
-   * @throws Refused if it is a number and yes or no was asked for, or the other way round
+   * @throws Refused if it is of another kind than was asked for
    */
   void answer(Answer answer, Signature by) {
-    boolean number = card.kind() == CheckKind.NUMBER;
-    if (number != (answer.number() != null)) {
+    if (card.kind() != CheckKind.of(answer)) {
       throw Refused.unacceptable(
-          "answer to \"%s\" has to be %s."
-              .formatted(card.question(), number ? "a number" : "yes or no"));
+          "answer to \"%s\" has to be %s.".formatted(card.question(), card.kind().words()));
     }
     forget();
+    answeredPhoto = answer.photo();
     answeredYes = answer.yes();
     answeredNumber = answer.number();
     answeredAt = by.at();
@@ -80,13 +80,14 @@ public class PieceCheck {
     takeBackPass();
     answeredYes = null;
     answeredNumber = null;
+    answeredPhoto = null;
     answeredAt = null;
     answeredBy = null;
   }
 
   /** The answer that holds; null until there is one. */
   public @Nullable Answer answer() {
-    return answeredAt == null ? null : new Answer(answeredYes, answeredNumber);
+    return answeredAt == null ? null : new Answer(answeredYes, answeredNumber, answeredPhoto);
   }
 
   public boolean isAnswered() {

@@ -2,7 +2,13 @@ package dev.flangewright.bench;
 
 import org.jspecify.annotations.Nullable;
 
-/** A piece as lists read it: one row of one query, without its stages and log. */
+/**
+ * A piece as lists read it: one row of one query, without its stages and log.
+ *
+ * @param stage the route card of its current stage; null once it is done
+ * @param begunBy who has started that stage; null if nobody has
+ * @param logLines how many lines its log has
+ */
 record PieceLine(
     long id,
     long partId,
@@ -10,18 +16,30 @@ record PieceLine(
     PieceState state,
     int stagesDone,
     int stagesTotal,
-    @Nullable String stageName,
-    @Nullable StageKind stageKind,
+    @Nullable StageCard stage,
     boolean begun,
-    boolean held) {
+    @Nullable String begunBy,
+    boolean held,
+    int logLines) {
 
   /** True where only an inspection can take it further. */
   boolean awaitsInspection() {
-    return stageKind != null && stageKind.byInspection();
+    return stage != null && stage.kind().byInspection();
+  }
+
+  /** The current stage as the route names it; empty if it has none. */
+  String stageName() {
+    return stage == null ? "" : stage.name();
+  }
+
+  /** What an inspector or the lead has to look at while it is held. */
+  String checkInWords() {
+    boolean edge = stage != null && stage.kind() == StageKind.EDGE;
+    return edge ? "the edge check" : "the check of " + stageInWords();
   }
 
   /** The current stage within a sentence: its first letter small. */
   String stageInWords() {
-    return stageName == null ? "" : InWords.within(stageName);
+    return InWords.within(stageName());
   }
 }

@@ -1,9 +1,11 @@
 package dev.flangewright.bench;
 
 import dev.flangewright.people.Refused;
+import dev.flangewright.stock.Batch;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What was logged on one piece, oldest first. */
 record PieceLog(List<StageEntry> entries) {
@@ -32,6 +34,21 @@ record PieceLog(List<StageEntry> entries) {
 
   private Optional<StageEntry> lastStanding() {
     return entries.stream().filter(StageEntry::stands).reduce((first, second) -> second);
+  }
+
+  /** Whether nothing was logged after it. */
+  boolean isLast(StageEntry entry) {
+    return entry.ordinal() == entries.size();
+  }
+
+  /** The batch that the last line that stands says it was cut from; null if none does. */
+  @Nullable Batch batch() {
+    return entries.stream()
+        .filter(StageEntry::stands)
+        .map(StageEntry::batch)
+        .filter(Objects::nonNull)
+        .reduce((first, second) -> second)
+        .orElse(null);
   }
 
   /** The last line about a stage. */

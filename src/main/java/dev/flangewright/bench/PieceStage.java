@@ -159,6 +159,7 @@ public class PieceStage {
       case FINISH -> reopen();
       case ANSWER -> askedFor(String.valueOf(entry.checkCode())).forget();
       case LET_PASS -> askedFor(String.valueOf(entry.checkCode())).takeBackPass();
+      case SET_BATCH -> {} // says nothing of the stage
       default -> throw new IllegalArgumentException(entry.action() + " is not undone on a stage");
     }
   }
@@ -192,6 +193,15 @@ public class PieceStage {
         .filter(check -> check.code().equals(checkCode))
         .findFirst()
         .orElseThrow(() -> StageRefusal.noSuchCheck(this, checkCode));
+  }
+
+  /**
+   * What a check asks.
+   *
+   * @throws StageRefusal if the stage has no check of that code
+   */
+  String question(String checkCode) {
+    return askedFor(checkCode).card().question();
   }
 
   public boolean isStarted() {

@@ -28,6 +28,17 @@ public interface Pieces extends JpaRepository<Piece, Long> {
   @EntityGraph(attributePaths = {"part.build", "part.frame"})
   Optional<Piece> findWithPartById(long id);
 
+  /** How many pieces were cut from each batch of a build: batch id, count. */
+  @Query(
+      "select p.batch.id, count(p) from Piece p where p.buildId = :buildId and p.batch is not null"
+          + " group by p.batch.id")
+  List<Object[]> countByBatch(long buildId);
+
+  @Query(
+      "select p from Piece p join fetch p.part t where p.batch.id = :batchId"
+          + " order by t.partNumber, p.number")
+  List<Piece> cutFrom(long batchId);
+
   List<Piece> findByPartIdOrderByNumber(long partId);
 
   @Query("select coalesce(max(p.number), 0) from Piece p where p.part.id = :partId")

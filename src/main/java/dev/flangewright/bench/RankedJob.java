@@ -3,80 +3,73 @@ package dev.flangewright.bench;
 import dev.flangewright.bench.NextJob.Kind;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
-/** A job with its score: what the rules add up to. */
-record RankedJob(double score, NextJob job) {
+/**
+ * A job with what decides its place.
+ *
+ * @param weights what each rule says of it, in the order of {@link RankingRules#ALL}
+ */
+record RankedJob(List<Weight> weights, NextJob job) {
 
-  static RankedJob of(Candidate candidate, Hands may) {
+  /**
+   * What can be done, then what the person passed on, then what waits, then what cannot be begun;
+   * within each the rules, and by part number where none of them tells two apart.
+   */
+  static final Comparator<RankedJob> ORDER =
+      Comparator.comparing((RankedJob ranked) -> ranked.job().standing())
+          .thenComparing(RankedJob::byTheRules)
+          .thenComparing(ranked -> ranked.job().partNumber());
+
+  static RankedJob of(Candidate candidate, Asking asked) {
     List<Weight> weights =
-        RankingRules.ALL.stream()
-            .map(rule -> rule.weigh(candidate, may))
-            .flatMap(Optional::stream)
-            .toList();
+        RankingRules.ALL.stream().map(rule -> rule.weigh(candidate, asked)).toList();
     List<String> reasons =
-        weights.stream()
-            .filter(weight -> !weight.reason().isEmpty())
-            .sorted(Comparator.comparingDouble((Weight w) -> Math.abs(w.score())).reversed())
-            .map(Weight::reason)
-            .toList();
-    double score = weights.stream().mapToDouble(Weight::score).sum();
-    return new RankedJob(score, job(candidate, may, reasons));
+        weights.stream().map(Weight::reason).filter(reason -> !reason.isEmpty()).toList();
+    return new RankedJob(weights, job(candidate, asked, reasons));
   }
 
-  private static NextJob job(Candidate candidate, Hands may, List<String> reasons) {
-    return candidate
-        .inWork()
-        .map(piece -> goOn(candidate.part(), piece, may, reasons))
-        .orElseGet(() -> begin(candidate, reasons));
-  }
-
-  private static NextJob goOn(PartLine part, PieceLine piece, Hands may, List<String> reasons) {
-    Kind kind = kind(piece, may);
-    String on = " on " + part.partNumber() + " piece " + piece.number();
-    String sentence =
-        switch (kind) {
-          case CHECK -> "Check " + quoted(piece) + on;
-          case INSPECT -> "Inspect " + part.partNumber() + " piece " + piece.number();
-          case WAIT ->
-              "%s piece %d waits at %s".formatted(part.partNumber(), piece.number(), quoted(piece));
-          default -> (piece.begun() ? "Finish " : "Start ") + quoted(piece) + on;
-        };
-    String stage = piece.stageName() == null ? "" : piece.stageName();
-    return new NextJob(
-        part.id(), part.partNumber(), piece.id(), piece.number(), stage, sentence, reasons, kind);
-  }
-
-  private static String quoted(PieceLine piece) {
-    return "“" + piece.stageName() + "”";
-  }
-
-  private static Kind kind(PieceLine piece, Hands may) {
-    if (piece.held()) {
-      return may.releaseHolds() ? Kind.CHECK : Kind.WAIT;
+  private static int byTheRules(RankedJob one, RankedJob other) {
+    for (int rule = 0; rule < one.weights.size(); rule++) {
+      double mine = one.weights.get(rule).score();
+      int decided = Double.compare(other.weights.get(rule).score(), mine);
+      if (decided != 0) {
+        return decided;
+      }
     }
-    if (piece.awaitsInspection()) {
-      return may.inspect() ? Kind.INSPECT : Kind.WAIT;
-    }
-    return Kind.CARRY_ON;
+    return 0;
   }
 
-  private static NextJob begin(Candidate candidate, List<String> reasons) {
-    PartLine part = candidate.part();
-    int number = candidate.attempts().nextNumber();
-    boolean ready = part.hasFigures();
-    String sentence =
-        ready
-            ? "Begin piece " + number + " of " + part.partNumber()
-            : part.partNumber() + " cannot be begun yet";
+  private static NextJob job(Candidate candidate, Asking asked, List<String> reasons) {
+    List<StageBar> waitsFor =
+        candidate.hasNoFigures() ? List.of() : JobGates.bars(candidate, asked);
+    Kind kind = kind(candidate, !waitsFor.isEmpty());
+    PieceLine piece = candidate.inWork().orElse(null);
+    boolean pair = kind == Kind.BEGIN && candidate.twinToBegin();
     return new NextJob(
-        part.id(),
-        part.partNumber(),
-        null,
-        number,
-        candidate.firstStage(),
-        sentence,
+        candidate.part().id(),
+        candidate.part().partNumber(),
+        piece == null ? null : piece.id(),
+        piece == null ? candidate.attempts().nextNumber() : piece.number(),
+        candidate.stage().map(StageCard::name).orElse(""),
+        JobSentence.of(candidate, kind),
         reasons,
-        ready ? Kind.BEGIN : Kind.NOT_READY);
+        kind,
+        waitsFor,
+        pair ? candidate.twin().map(PartLine::partNumber).orElse(null) : null,
+        asked.passedOnBecause(candidate).orElse(null));
+  }
+
+  private static Kind kind(Candidate candidate, boolean waits) {
+    if (candidate.hasNoFigures()) {
+      return Kind.NOT_READY;
+    }
+    return waits ? Kind.WAIT : candidate.inWork().map(RankedJob::kind).orElse(Kind.BEGIN);
+  }
+
+  private static Kind kind(PieceLine piece) {
+    if (piece.held()) {
+      return Kind.CHECK;
+    }
+    return piece.awaitsInspection() ? Kind.INSPECT : Kind.CARRY_ON;
   }
 }

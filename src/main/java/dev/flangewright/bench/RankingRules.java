@@ -1,146 +1,173 @@
 package dev.flangewright.bench;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
- * Why one job comes before another: each rule adds to a job's score and says so in plain words. The
- * order of the steps is common practice, no source: what stops others first, then what is furthest
- * on, then what was lost, then new parts. A step is worth more than everything below it together.
+ * Why one job comes before another. The rules stand in the order of their weight: of two jobs the
+ * first rule that tells them apart decides, and what comes after it is not asked. The order is
+ * common practice, no source: what is lost by waiting, then what stops others, then what is begun,
+ * then what was lost, then new parts; among these what the jig needs, what saves a set-up and what
+ * suits the person.
  */
 final class RankingRules {
 
-  private static final double STOPS_OTHERS = 6000;
-  private static final double IN_WORK = 4000;
-  private static final double LOST = 3000;
-  private static final double NEW = 2000;
-  private static final double WAITING = 1000;
-  private static final double SUITS_THE_PERSON = 200;
-  private static final double WHOLE_FRAME = 100;
-  private static final double ALONG_THE_HULL = 0.001;
+  private static final double STOPS_OTHERS = 3;
+  private static final double IN_WORK = 2;
+  private static final double LOST = 1;
+  private static final double NEW = 0;
 
-  /** One rule; empty where it has nothing to say. */
+  /** One rule. */
   interface Rule {
-    Optional<Weight> weigh(Candidate candidate, Hands may);
+    Weight weigh(Candidate job, Asking asked);
   }
 
   static final List<Rule> ALL =
       List.of(
-          RankingRules::aHoldWaitsForItsCheck,
-          RankingRules::anInspectionIsDue,
-          RankingRules::theNextStageIsOpen,
-          RankingRules::theLastPieceWasScrapped,
-          RankingRules::noPieceWasBegun,
-          RankingRules::theRiskSuitsThePerson,
-          RankingRules::theFrameIsNearlyComplete,
+          RankingRules::theFormingWindowCloses,
+          RankingRules::theJobIsUnderWay,
+          RankingRules::thePersonHasBegunIt,
+          RankingRules::theJigNeedsTheFrame,
+          RankingRules::theSetUpIsInTheVice,
+          RankingRules::theFirstOfItsKindIsForTheLead,
+          RankingRules::theRiskSuitsTheLearner,
+          RankingRules::itIsFurtherOn,
           RankingRules::theFrameStandsFurtherForward,
-          RankingRules::thereAreNoFigures);
+          RankingRules::othersPassedOnIt);
 
   private RankingRules() {}
 
-  static Optional<Weight> aHoldWaitsForItsCheck(Candidate candidate, Hands may) {
-    return candidate
-        .inWork()
-        .filter(PieceLine::held)
-        .map(
-            piece ->
-                new Weight(
-                    may.releaseHolds() ? STOPS_OTHERS + share(piece) : WAITING + share(piece),
-                    "waits for " + checkOf(piece) + "; nobody can form it until then"));
+  /** A quenched piece hardens while it lies: the one that is too hard soonest comes first. */
+  static Weight theFormingWindowCloses(Candidate job, Asking asked) {
+    return job.inWork()
+        .filter(piece -> job.wantsSoftMetal())
+        .flatMap(piece -> Optional.ofNullable(asked.shop().windows().get(piece.id())))
+        .map(RankingRules::closing)
+        .orElse(Weight.LAST);
   }
 
-  private static String checkOf(PieceLine piece) {
-    return piece.stageKind() == StageKind.EDGE
-        ? "the edge check"
-        : "the check of " + piece.stageInWords();
+  private static Weight closing(ClosingWindow window) {
+    Instant closesAt = window.closesAt();
+    return closesAt == null
+        ? Weight.LAST
+        : new Weight(-closesAt.getEpochSecond(), window.inWords());
   }
 
-  static Optional<Weight> anInspectionIsDue(Candidate candidate, Hands may) {
-    return candidate
-        .inWork()
-        .filter(piece -> !piece.held() && piece.awaitsInspection())
-        .map(
-            piece ->
-                new Weight(
-                    may.inspect() ? STOPS_OTHERS : WAITING,
-                    "every stage is finished; it waits for its inspection"));
+  static Weight theJobIsUnderWay(Candidate job, Asking asked) {
+    return job.inWork().map(piece -> inWork(piece, asked.who())).orElseGet(() -> toBegin(job));
   }
 
-  static Optional<Weight> theNextStageIsOpen(Candidate candidate, Hands may) {
-    return candidate
-        .inWork()
-        .filter(piece -> !piece.held() && !piece.awaitsInspection())
-        .map(
-            piece ->
-                new Weight(
-                    IN_WORK + share(piece),
-                    "%d of %d stages done".formatted(piece.stagesDone(), piece.stagesTotal())));
-  }
-
-  /** Further along weighs more; a stage that lies begun on the bench half a stage more. */
-  private static double share(PieceLine piece) {
-    double done = piece.stagesDone() + (piece.begun() ? 0.5 : 0);
-    return 500 * done / Math.max(1, piece.stagesTotal());
-  }
-
-  static Optional<Weight> theLastPieceWasScrapped(Candidate candidate, Hands may) {
-    if (!candidate.isToBegin() || !candidate.attempts().isLost()) {
-      return Optional.empty();
+  /** To those whom a gate keeps off, the gate has said already what it waits for. */
+  private static Weight inWork(PieceLine piece, Hands who) {
+    if (piece.held()) {
+      String why = "waits for " + piece.checkInWords() + "; nobody can form it until then";
+      return new Weight(STOPS_OTHERS, who.releaseHolds() ? why : "");
     }
-    return candidate
-        .attempts()
+    if (piece.awaitsInspection()) {
+      String why = "every stage is finished; it waits for its inspection";
+      return new Weight(STOPS_OTHERS, who.inspect() ? why : "");
+    }
+    return new Weight(
+        IN_WORK, "%d of %d stages done".formatted(piece.stagesDone(), piece.stagesTotal()));
+  }
+
+  private static Weight toBegin(Candidate job) {
+    if (job.hasNoFigures()) {
+      String problem = job.part().problem();
+      return new Weight(NEW, problem == null ? "no contour yet" : "no figures: " + problem);
+    }
+    return job.attempts()
         .last()
-        .map(lost -> new Weight(LOST, "piece " + lost.number() + " was scrapped"));
+        .map(lost -> new Weight(LOST, "piece " + lost.number() + " was scrapped"))
+        .orElse(new Weight(NEW, "not begun"));
   }
 
-  static Optional<Weight> noPieceWasBegun(Candidate candidate, Hands may) {
-    boolean none = candidate.isToBegin() && candidate.attempts().pieces().isEmpty();
-    return none ? Optional.of(new Weight(NEW, "not begun")) : Optional.empty();
+  static Weight thePersonHasBegunIt(Candidate job, Asking asked) {
+    return job.isForming() && job.isBegunBy(asked.who().name())
+        ? new Weight(1, "you have begun it")
+        : Weight.NOTHING;
   }
 
-  /** The hard first ones go to the lead, the easy ones to whoever is learning. */
-  static Optional<Weight> theRiskSuitsThePerson(Candidate candidate, Hands may) {
-    if (!candidate.isToBegin()) {
-      return Optional.empty();
+  /** Frames with a number come in its order, all others after them. */
+  static Weight theJigNeedsTheFrame(Candidate job, Asking asked) {
+    Integer order = job.part().jigOrder();
+    return order == null
+        ? Weight.LAST
+        : new Weight(-order, "%s is number %d in the jig".formatted(job.frame().code(), order));
+  }
+
+  static Weight theSetUpIsInTheVice(Candidate job, Asking asked) {
+    return job.setUp()
+        .filter(needed -> !job.isBegun())
+        .map(needed -> weigh(job, needed, asked.setUps()))
+        .orElse(Weight.NOTHING);
+  }
+
+  private static Weight weigh(Candidate job, SetUp needed, SetUps setUps) {
+    if (setUps.isMine(needed)) {
+      return new Weight(2, needed.blockSet() + " is set up already: you worked on it last");
     }
-    if (candidate.isHighRisk() && candidate.firstOfKind() && may.lead()) {
+    return job.twin().filter(twin -> setUps.servedToday(twin.id(), needed)).isPresent()
+        ? new Weight(1, needed.blockSet() + " was set up today for its other hand")
+        : Weight.NOTHING;
+  }
+
+  static Weight theFirstOfItsKindIsForTheLead(Candidate job, Asking asked) {
+    if (!job.isToBegin() || !job.firstOfKind() || !asked.who().lead() || job.isLowRisk()) {
+      return Weight.NOTHING;
+    }
+    if (job.isHighRisk()) {
       String why = "high risk by the figures (%s) and the first of its kind: for the lead";
-      return Optional.of(new Weight(SUITS_THE_PERSON, why.formatted(candidate.riskInWords())));
+      return new Weight(2, why.formatted(job.riskInWords()));
     }
-    if (candidate.isHighRisk() && may.learn()) {
-      String why = "high risk by the figures (%s): ask the lead first";
-      return Optional.of(new Weight(-SUITS_THE_PERSON, why.formatted(candidate.riskInWords())));
-    }
-    if (candidate.isLowRisk() && may.learn()) {
-      return Optional.of(new Weight(SUITS_THE_PERSON, "low risk by the figures: good to learn on"));
-    }
-    return Optional.empty();
+    return new Weight(1, "the first of its kind: for the lead");
   }
 
-  static Optional<Weight> theFrameIsNearlyComplete(Candidate candidate, Hands may) {
-    FrameShare frame = candidate.frame();
-    if (!candidate.isToBegin() || frame.passed() == 0) {
-      return Optional.empty();
+  /** The easy ones for whoever is learning; the hard ones after the others. */
+  static Weight theRiskSuitsTheLearner(Candidate job, Asking asked) {
+    if (!job.isToBegin() || !asked.who().learn()) {
+      return Weight.NOTHING;
+    }
+    if (job.isHighRisk()) {
+      String why = "high risk by the figures (%s): ask the lead first";
+      return new Weight(-1, why.formatted(job.riskInWords()));
+    }
+    return job.isLowRisk()
+        ? new Weight(1, "low risk by the figures: good to learn on")
+        : Weight.NOTHING;
+  }
+
+  /** Of pieces the one with fewer stages to come, of parts the one whose frame is fuller. */
+  static Weight itIsFurtherOn(Candidate job, Asking asked) {
+    return job.inWork()
+        .map(
+            piece -> new Weight((double) piece.stagesDone() / Math.max(1, piece.stagesTotal()), ""))
+        .orElseGet(() -> frameIsFuller(job.frame()));
+  }
+
+  private static Weight frameIsFuller(FrameShare frame) {
+    if (frame.passed() == 0) {
+      return Weight.NOTHING;
     }
     String reason =
         frame.left() == 1
             ? "only this one is left on " + frame.code()
             : "%d of %d on %s are accepted".formatted(frame.passed(), frame.parts(), frame.code());
-    return Optional.of(new Weight(WHOLE_FRAME * frame.share(), reason));
+    return new Weight(frame.share(), reason);
   }
 
-  static Optional<Weight> theFrameStandsFurtherForward(Candidate candidate, Hands may) {
-    FrameShare frame = candidate.frame();
-    double forward = 1 - (double) frame.place() / frame.frames();
-    return Optional.of(new Weight(ALONG_THE_HULL * forward, ""));
+  static Weight theFrameStandsFurtherForward(Candidate job, Asking asked) {
+    return new Weight(-job.frame().place(), "");
   }
 
-  static Optional<Weight> thereAreNoFigures(Candidate candidate, Hands may) {
-    if (candidate.part().hasFigures() || candidate.inWork().isPresent()) {
-      return Optional.empty();
-    }
-    String problem = candidate.part().problem();
-    return Optional.of(
-        new Weight(0, problem == null ? "no contour yet" : "no figures: " + problem));
+  /** Told, so that somebody else takes it up; it moves nothing on their lists. */
+  static Weight othersPassedOnIt(Candidate job, Asking asked) {
+    return new Weight(
+        0,
+        asked.passedOnByOthers(job).stream()
+            .map(pass -> pass.who() + " passed on it: " + pass.reason())
+            .collect(Collectors.joining("; ")));
   }
 }

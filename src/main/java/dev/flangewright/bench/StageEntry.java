@@ -1,6 +1,7 @@
 package dev.flangewright.bench;
 
 import dev.flangewright.people.Permission;
+import dev.flangewright.stock.Batch;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
@@ -47,6 +48,9 @@ public class StageEntry {
   private @Nullable String said;
   private boolean undone;
 
+  @ManyToOne(fetch = FetchType.LAZY)
+  private @Nullable Batch batch;
+
   protected StageEntry() {}
 
   StageEntry(
@@ -74,9 +78,15 @@ public class StageEntry {
     this.said = check.said();
   }
 
+  /** Notes which batch the piece was cut from. */
+  void isCutFrom(Batch cut) {
+    this.batch = cut;
+    says("cut from batch " + cut.name());
+  }
+
   /** Notes what else was told with it. */
-  void says(String more) {
-    this.said = more;
+  void says(String words) {
+    this.said = said == null ? words : said + "; " + words;
   }
 
   void isUndone() {
@@ -95,6 +105,11 @@ public class StageEntry {
   /** Whether somebody who may do these things may take it back: what it took to make it. */
   public boolean canBeTakenBackBy(Predicate<Permission> may) {
     return action.isOpenTo(may);
+  }
+
+  /** Whether this person made it so lately that the page offers to take it back at once. */
+  boolean isJustMadeBy(String by, Instant now) {
+    return who.equals(by) && Moment.OFFERED.holds(receivedAt(), now);
   }
 
   public int ordinal() {
@@ -139,7 +154,12 @@ public class StageEntry {
     return checkCode;
   }
 
-  /** What was answered to a check and what was wanted, or what was damaged; null if nothing. */
+  /** The batch that it says the piece was cut from; null if it says nothing of one. */
+  @Nullable Batch batch() {
+    return batch;
+  }
+
+  /** What was answered and what was wanted, or what else was told; null if nothing was. */
   public @Nullable String said() {
     return said;
   }

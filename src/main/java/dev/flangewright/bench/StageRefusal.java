@@ -30,6 +30,8 @@ public class StageRefusal extends Refused {
     NOTHING_TO_PASS,
     NOT_CLEARED,
     BARRED,
+    NO_BATCH,
+    UNFIT_BATCH,
     NEEDS_INSPECTION,
     NOTHING_TO_UNDO,
     NOTHING_TO_REWORK,
@@ -142,6 +144,15 @@ public class StageRefusal extends Refused {
         Rule.BARRED,
         "\"%s\" cannot start. %s Who can clear it: %s."
             .formatted(stage.name(), bar.missing(), bar.clearedBy()));
+  }
+
+  static StageRefusal noBatch(PieceStage stage, String missing) {
+    return new StageRefusal(
+        Rule.NO_BATCH, "\"%s\" cannot be finished. %s".formatted(stage.name(), missing));
+  }
+
+  static StageRefusal unfitBatch(String sentence) {
+    return new StageRefusal(Rule.UNFIT_BATCH, sentence);
   }
 
   static StageRefusal needsInspection(PieceStage stage) {

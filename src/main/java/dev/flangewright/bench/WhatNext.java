@@ -1,10 +1,16 @@
 package dev.flangewright.bench;
 
-import dev.flangewright.people.Permission;
+import dev.flangewright.blocks.BlockReadiness;
+import dev.flangewright.heat.FormingWindows;
+import dev.flangewright.people.WhoIsCleared;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -17,36 +23,68 @@ public class WhatNext {
 
   private final BenchLines lines;
   private final RoutesOfBuild routes;
+  private final BlockReadiness blocks;
+  private final WhoIsCleared cleared;
+  private final FormingWindows windows;
+  private final Clock clock;
 
-  WhatNext(BenchLines lines, RoutesOfBuild routes) {
+  WhatNext(
+      BenchLines lines,
+      RoutesOfBuild routes,
+      BlockReadiness blocks,
+      WhoIsCleared cleared,
+      FormingWindows windows,
+      Clock clock) {
     this.lines = lines;
     this.routes = routes;
+    this.blocks = blocks;
+    this.cleared = cleared;
+    this.windows = windows;
+    this.clock = clock;
   }
 
   /**
    * The jobs of a build that are not done, the first to be done first.
    *
-   * @param may what the person may do: {@code SignedIn::may}, or a role's {@code
-   *     permissions()::contains}
    * @param limit at most so many jobs
    */
   @Transactional(readOnly = true)
-  public List<NextJob> forBuild(long buildId, Predicate<Permission> may, int limit) {
-    return all(buildId, may).stream().limit(limit).toList();
+  public List<NextJob> forBuild(long buildId, Hands who, int limit) {
+    return all(buildId, who).stream().limit(limit).toList();
   }
 
   /** All of them; a job for every part that is not done. */
   @Transactional(readOnly = true)
-  public List<NextJob> all(long buildId, Predicate<Permission> may) {
+  public List<NextJob> all(long buildId, Hands who) {
     Map<Long, BuildRoute> ofParts = routes.of(buildId);
     return new Ranking(
             lines.partsOf(buildId),
             lines.piecesOf(buildId),
-            part -> Optional.ofNullable(ofParts.get(part)).map(WhatNext::firstStage).orElse(""))
-        .jobs(Hands.of(may));
+            part -> Optional.ofNullable(ofParts.get(part)).flatMap(WhatNext::firstStage))
+        .jobs(Asking.of(who, floor(buildId)));
   }
 
-  private static String firstStage(BuildRoute route) {
-    return route.stages().stream().findFirst().map(RouteStage::name).orElse("");
+  /** What no batch is recorded of is never lacking; material has no say here yet. */
+  private ShopFloor floor(long buildId) {
+    Instant now = clock.instant();
+    Instant today = beginOfDay(now);
+    Map<Long, ClosingWindow> closing = new HashMap<>();
+    windows.ofBuild(buildId, now).forEach((piece, w) -> closing.put(piece, ClosingWindow.of(w)));
+    return new ShopFloor(
+        blocks.ofBuild(buildId),
+        part -> Optional.empty(),
+        closing,
+        cleared.names(),
+        lines.setUpsOf(buildId, today),
+        lines.passedOnIn(buildId, today));
+  }
+
+  /** In the workshop's time: the machine's time zone. */
+  private static Instant beginOfDay(Instant now) {
+    return now.atZone(ZoneId.systemDefault()).truncatedTo(ChronoUnit.DAYS).toInstant();
+  }
+
+  private static Optional<StageCard> firstStage(BuildRoute route) {
+    return route.stages().stream().findFirst().map(RouteStage::card);
   }
 }

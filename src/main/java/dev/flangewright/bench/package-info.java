@@ -2,6 +2,9 @@
 @ApplicationModule(
     allowedDependencies = {
       "blocks",
+      "heat",
+      "photos",
+      "stock",
       "parts",
       "parts :: drawing",
       "materials",

@@ -1,5 +1,6 @@
 /** Block sets, their blocks, in which condition these are and where they lie. */
-@ApplicationModule(allowedDependencies = {"parts", "people", "receipts", "forming", "drawing"})
+@ApplicationModule(
+    allowedDependencies = {"parts", "photos", "people", "receipts", "forming", "drawing"})
 @NullMarked
 package dev.flangewright.blocks;
 

@@ -1,13 +1,12 @@
 package dev.flangewright.overview;
 
+import dev.flangewright.bench.Hands;
 import dev.flangewright.bench.RoutesOfBuild;
 import dev.flangewright.bench.WhatNext;
 import dev.flangewright.parts.Build;
 import dev.flangewright.parts.Builds;
-import dev.flangewright.people.Permission;
 import dev.flangewright.people.Refused;
 import dev.flangewright.quality.ScrapStatistics;
-import java.util.function.Predicate;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -40,11 +39,11 @@ public class ReadOverview {
   }
 
   /**
-   * @param may what the reader may do, for what to form next: {@code SignedIn::may}
+   * @param who the reader, for what to form next
    * @throws Refused if there is no such build
    */
   @Transactional(readOnly = true)
-  public Overview of(long buildId, Predicate<Permission> may) {
+  public Overview of(long buildId, Hands who) {
     Build build = builds.findById(buildId).orElseThrow(() -> Refused.unknown("build", buildId));
     HullTally tally = new HullTally(readHull.of(buildId));
     return new Overview(
@@ -57,7 +56,7 @@ public class ReadOverview {
         tally.withoutFigures(),
         tally.hardest(),
         scrap.byCause(buildId),
-        whatNext.forBuild(buildId, may, NEXT),
+        whatNext.forBuild(buildId, who, NEXT),
         tally.hull());
   }
 }

@@ -4,6 +4,8 @@
       "quality",
       "bench",
       "blocks",
+      "photos",
+      "stock",
       "parts",
       "parts :: exchange",
       "materials",

@@ -81,6 +81,21 @@ public final class Faults {
     return value.isEmpty() ? null : number(field, value, range);
   }
 
+  /** A whole number from 1; null where the field is empty, and as the stand-in. */
+  @Nullable Integer perhapsCount(String field, String value, int most) {
+    if (value.isEmpty()) {
+      return null;
+    }
+    if (value.matches("[0-9]{1,9}")) {
+      int count = Integer.parseInt(value);
+      if (count >= 1 && count <= most) {
+        return count;
+      }
+    }
+    add(field, value, "it must be a whole number from 1 to " + most);
+    return null;
+  }
+
   void within(String field, String value, double number, FormingInput range) {
     try {
       range.check(number);

@@ -25,6 +25,7 @@ public class Frame {
 
   private String code;
   private Written positionMm;
+  private @Nullable Integer jigOrder;
 
   protected Frame() {}
 
@@ -36,6 +37,11 @@ public class Frame {
 
   public void isAt(Written newPositionMm) {
     this.positionMm = newPositionMm;
+  }
+
+  /** Says which frame the jig needs first, from 1; null if that does not matter. */
+  public void isNeeded(@Nullable Integer newJigOrder) {
+    this.jigOrder = newJigOrder;
   }
 
   /** The identity; set once the frame is stored. */
@@ -58,5 +64,10 @@ public class Frame {
   /** Where the frame stands along the hull, from the datum, mm. */
   public Written positionMm() {
     return positionMm;
+  }
+
+  /** The jig needs it first if it is 1; null if nobody has said. */
+  public @Nullable Integer jigOrder() {
+    return jigOrder;
   }
 }

@@ -1,4 +1,9 @@
 package dev.flangewright.parts;
 
-/** A frame in the list of a build's frames, with how many parts it carries. */
-public record FrameLine(long id, String code, Written positionMm, long parts) {}
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A frame in the list of a build's frames, when the jig needs it, and how many parts it carries.
+ */
+public record FrameLine(
+    long id, String code, Written positionMm, @Nullable Integer jigOrder, long parts) {}

@@ -14,7 +14,7 @@ public interface Frames extends JpaRepository<Frame, Long> {
 
   /** Every frame of a build with its count of parts, in no order, in one statement. */
   @Query(
-      "select new dev.flangewright.parts.FrameLine(f.id, f.code, f.positionMm,"
+      "select new dev.flangewright.parts.FrameLine(f.id, f.code, f.positionMm, f.jigOrder,"
           + " (select count(p) from Part p where p.frame = f)) from Frame f"
           + " where f.build.id = :buildId")
   List<FrameLine> lines(long buildId);

@@ -18,4 +18,9 @@ interface Accounts extends JpaRepository<Account, Long> {
       "select a.username from Account a where a.enabled and :clearance member of a.clearances"
           + " order by a.username")
   List<String> namesClearedFor(Clearance clearance);
+
+  @Query(
+      "select new dev.flangewright.people.ClearedName(c, a.username)"
+          + " from Account a join a.clearances c where a.enabled order by a.username")
+  List<ClearedName> clearedNames();
 }

@@ -15,9 +15,9 @@ public final class LogTime {
 
   private LogTime() {}
 
-  /** {@code Tue 14:10} within the last six days, {@code 2 Jun 2026 14:10} before. */
+  /** {@code Tue 14:10} within six days of now, {@code 2 Jun 2026 14:10} before and after. */
   public static String of(Instant then, Instant now) {
-    boolean recent = Duration.between(then, now).compareTo(THIS_WEEK) < 0;
+    boolean recent = Duration.between(then, now).abs().compareTo(THIS_WEEK) < 0;
     return (recent ? RECENT : LONG_AGO).format(then);
   }
 

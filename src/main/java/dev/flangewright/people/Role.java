@@ -9,7 +9,8 @@ public enum Role {
   LEAD("lead", EnumSet.allOf(Permission.class), EnumSet.allOf(Clearance.class)),
   FITTER(
       "fitter",
-      EnumSet.of(Permission.KEEP_BLOCKS, Permission.LOG_WORK, Permission.SCRAP),
+      EnumSet.of(
+          Permission.KEEP_BLOCKS, Permission.KEEP_STOCK, Permission.LOG_WORK, Permission.SCRAP),
       EnumSet.of(
           Clearance.CUT, Clearance.FORM_SHRINK, Clearance.FORM_STRETCH, Clearance.HEAT_TREAT)),
   VOLUNTEER(
@@ -18,9 +19,13 @@ public enum Role {
       EnumSet.of(Clearance.CUT, Clearance.FORM_SHRINK, Clearance.FORM_STRETCH)),
   INSPECTOR(
       "inspector",
-      EnumSet.of(Permission.RELEASE_HOLD, Permission.SCRAP, Permission.INSPECT),
+      EnumSet.of(
+          Permission.RELEASE_HOLD, Permission.SCRAP, Permission.INSPECT, Permission.READ_JOURNAL),
       EnumSet.of(Clearance.INSPECT)),
-  MANAGER("manager", EnumSet.of(Permission.EDIT_REGISTER), EnumSet.of(Clearance.MANAGE)),
+  MANAGER(
+      "manager",
+      EnumSet.of(Permission.EDIT_REGISTER, Permission.READ_JOURNAL),
+      EnumSet.of(Clearance.MANAGE)),
   GUEST("guest", EnumSet.noneOf(Permission.class), EnumSet.noneOf(Clearance.class));
 
   private final String word;

@@ -24,6 +24,9 @@ import org.springframework.security.web.authentication.www.BasicAuthenticationFi
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
 import org.springframework.security.web.util.matcher.AnyRequestMatcher;
+import org.springframework.security.web.util.matcher.OrRequestMatcher;
+import org.springframework.security.web.util.matcher.RequestHeaderRequestMatcher;
+import org.springframework.security.web.util.matcher.RequestMatcher;
 import org.springframework.session.security.web.authentication.SpringSessionRememberMeServices;
 
 /** Who gets in, and what a browser may do with our pages. Rules of roles stand on the services. */
@@ -39,6 +42,10 @@ class SignInRules {
 
   static final String BROWSER_FEATURES =
       "camera=(self), geolocation=(), microphone=(), payment=(), usb=()";
+
+  /** A script asks for a part of a page; a form to sign in would be put in its place. */
+  private static final RequestMatcher PART_OF_A_PAGE =
+      new RequestHeaderRequestMatcher("HX-Request");
 
   /** The HTTP API: no session and no cookie, so no forged form can ride on one. */
   @Bean
@@ -88,7 +95,8 @@ class SignInRules {
                 refusals
                     .defaultAuthenticationEntryPointFor(
                         new HttpStatusEntryPoint(HttpStatus.UNAUTHORIZED),
-                        PathPatternRequestMatcher.pathPattern("/bench/token"))
+                        new OrRequestMatcher(
+                            PathPatternRequestMatcher.pathPattern("/bench/token"), PART_OF_A_PAGE))
                     .defaultAuthenticationEntryPointFor(
                         new LoginUrlAuthenticationEntryPoint("/sign-in"),
                         AnyRequestMatcher.INSTANCE))

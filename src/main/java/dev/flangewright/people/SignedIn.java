@@ -1,5 +1,6 @@
 package dev.flangewright.people;
 
+import org.springframework.security.authentication.AnonymousAuthenticationToken;
 import org.springframework.security.authentication.AuthenticationCredentialsNotFoundException;
 import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
 import org.springframework.security.core.Authentication;
@@ -10,6 +11,9 @@ import org.springframework.security.core.context.SecurityContextHolder;
 /** Who is acting. */
 public final class SignedIn {
 
+  /** No account can be called so: names begin with a letter or a digit. */
+  public static final String SYSTEM = "(system)";
+
   private SignedIn() {}
 
   /**
@@ -18,6 +22,15 @@ public final class SignedIn {
    */
   public static String name() {
     return authentication().getName();
+  }
+
+  /**
+   * @return the account name of whoever acts now; {@link #SYSTEM} where nobody does, as in work of
+   *     the program's own and before anybody has signed in
+   */
+  public static String nameOrSystem() {
+    Authentication now = SecurityContextHolder.getContext().getAuthentication();
+    return now == null || now instanceof AnonymousAuthenticationToken ? SYSTEM : now.getName();
   }
 
   public static boolean may(Permission permission) {

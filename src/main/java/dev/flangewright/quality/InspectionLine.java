@@ -1,6 +1,7 @@
 package dev.flangewright.quality;
 
 import dev.flangewright.people.LogTime;
+import dev.flangewright.photos.Gallery;
 import java.time.Instant;
 
 /**
@@ -8,11 +9,19 @@ import java.time.Instant;
  *
  * @param mark the state it left the piece in
  * @param what outcome, stage and cause in words
+ * @param photos taken at it
  */
 public record InspectionLine(
-    long pieceId, int pieceNumber, String mark, String what, String when, String who, String note) {
+    long pieceId,
+    int pieceNumber,
+    String mark,
+    String what,
+    String when,
+    String who,
+    String note,
+    Gallery photos) {
 
-  public static InspectionLine of(Inspection inspection, Instant now) {
+  public static InspectionLine of(Inspection inspection, Gallery photos, Instant now) {
     return new InspectionLine(
         inspection.piece().id(),
         inspection.piece().number(),
@@ -20,7 +29,8 @@ public record InspectionLine(
         what(inspection),
         LogTime.of(inspection.doneAt(), now),
         inspection.who(),
-        inspection.note());
+        inspection.note(),
+        photos);
   }
 
   /** The state's name that a piece is left in by an outcome. */

@@ -1,7 +1,6 @@
 package dev.flangewright.quality;
 
 import dev.flangewright.parts.PartSheetPanel;
-import java.time.Clock;
 import java.util.Map;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
@@ -13,11 +12,11 @@ import org.springframework.transaction.annotation.Transactional;
 class InspectionsOfPart implements PartSheetPanel {
 
   private final Inspections inspections;
-  private final Clock clock;
+  private final ListInspections list;
 
-  InspectionsOfPart(Inspections inspections, Clock clock) {
+  InspectionsOfPart(Inspections inspections, ListInspections list) {
     this.inspections = inspections;
-    this.clock = clock;
+    this.list = list;
   }
 
   @Override
@@ -29,9 +28,6 @@ class InspectionsOfPart implements PartSheetPanel {
   @Transactional(readOnly = true)
   public Map<String, Object> model(long partId) {
     return Map.of(
-        "qualityInspections",
-        inspections.findByPiecePartIdOrderByIdDesc(partId).stream()
-            .map(inspection -> InspectionLine.of(inspection, clock.instant()))
-            .toList());
+        "qualityInspections", list.lines(inspections.findByPiecePartIdOrderByIdDesc(partId)));
   }
 }

@@ -1,7 +1,6 @@
 package dev.flangewright.quality;
 
 import dev.flangewright.bench.PiecePanel;
-import java.time.Clock;
 import java.util.Map;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -11,11 +10,11 @@ import org.springframework.transaction.annotation.Transactional;
 class InspectionsOfPiece implements PiecePanel {
 
   private final Inspections inspections;
-  private final Clock clock;
+  private final ListInspections list;
 
-  InspectionsOfPiece(Inspections inspections, Clock clock) {
+  InspectionsOfPiece(Inspections inspections, ListInspections list) {
     this.inspections = inspections;
-    this.clock = clock;
+    this.list = list;
   }
 
   @Override
@@ -26,10 +25,6 @@ class InspectionsOfPiece implements PiecePanel {
   @Override
   @Transactional(readOnly = true)
   public Map<String, Object> model(long pieceId) {
-    return Map.of(
-        "qualityInspections",
-        inspections.findByPieceIdOrderById(pieceId).stream()
-            .map(inspection -> InspectionLine.of(inspection, clock.instant()))
-            .toList());
+    return Map.of("qualityInspections", list.lines(inspections.findByPieceIdOrderById(pieceId)));
   }
 }

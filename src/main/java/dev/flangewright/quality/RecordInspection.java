@@ -8,6 +8,10 @@ import dev.flangewright.bench.StageClearance;
 import dev.flangewright.people.Permission;
 import dev.flangewright.people.Refused;
 import dev.flangewright.people.SignedIn;
+import dev.flangewright.photos.KeepPhotos;
+import dev.flangewright.photos.Photo;
+import dev.flangewright.photos.SubjectKind;
+import dev.flangewright.photos.TakenPhoto;
 import java.time.Clock;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.access.AccessDeniedException;
@@ -23,6 +27,7 @@ public class RecordInspection {
   private final Inspections inspections;
   private final ScrapCauses causes;
   private final StageClearance clearance;
+  private final KeepPhotos photos;
   private final Clock clock;
 
   RecordInspection(
@@ -30,11 +35,13 @@ public class RecordInspection {
       Inspections inspections,
       ScrapCauses causes,
       StageClearance clearance,
+      KeepPhotos photos,
       Clock clock) {
     this.pieces = pieces;
     this.inspections = inspections;
     this.causes = causes;
     this.clearance = clearance;
+    this.photos = photos;
     this.clock = clock;
   }
 
@@ -46,6 +53,17 @@ public class RecordInspection {
   @PreAuthorize("hasAnyAuthority('INSPECT', 'SCRAP')")
   @Transactional
   public Inspection of(long pieceId, Finding finding) {
+    return of(pieceId, finding, null);
+  }
+
+  /**
+   * The same, with a photo of what was found; neither is stored without the other.
+   *
+   * @param taken null if none was taken
+   */
+  @PreAuthorize("hasAnyAuthority('INSPECT', 'SCRAP')")
+  @Transactional
+  public Inspection of(long pieceId, Finding finding, @Nullable TakenPhoto taken) {
     if (finding.outcome() != Outcome.SCRAP && !SignedIn.may(Permission.INSPECT)) {
       throw new AccessDeniedException("Only an inspector or the lead can pass or send back");
     }
@@ -55,7 +73,11 @@ public class RecordInspection {
       piece.inspection().ifPresent(clearance::refuseUnlessHeld);
     }
     Signature by = new Signature(SignedIn.name(), clock.instant(), finding.note());
-    return inspections.save(decide(piece, finding, by));
+    Inspection inspection = inspections.save(decide(piece, finding, by));
+    if (taken != null) {
+      Photo unused = photos.add(SubjectKind.INSPECTION, inspection.id(), taken, "");
+    }
+    return inspection;
   }
 
   private Inspection decide(Piece piece, Finding finding, Signature by) {

@@ -1,5 +1,6 @@
 /** Inspections, dispositions and scrap causes. */
-@ApplicationModule(allowedDependencies = {"bench", "parts", "people", "receipts", "drawing"})
+@ApplicationModule(
+    allowedDependencies = {"bench", "parts", "photos", "people", "receipts", "drawing"})
 @NullMarked
 package dev.flangewright.quality;
 

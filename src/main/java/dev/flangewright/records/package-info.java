@@ -1,5 +1,11 @@
-/** What keeps the records safe: which database is opened, where it may lie, and its backups. */
-@ApplicationModule(allowedDependencies = "people")
+/**
+ * What keeps the records safe: which database is opened, where it may lie, its backups, and the
+ * journal of every change.
+ *
+ * <p>The journal is append-only and hash-chained. Its bytes are described in {@code
+ * docs/records.md}.
+ */
+@ApplicationModule(allowedDependencies = {"parts", "people"})
 @NullMarked
 package dev.flangewright.records;
 

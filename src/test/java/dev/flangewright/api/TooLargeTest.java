@@ -14,6 +14,7 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -62,6 +63,16 @@ class TooLargeTest {
     assertThat(answer.statusCode()).isEqualTo(413);
     assertThat(answer.headers().firstValue("Content-Type").orElse("")).startsWith("text/html");
     assertThat(answer.body()).contains("The file is too large");
+  }
+
+  @Test
+  void a_photo_of_fifty_megabytes_is_told_how_large_it_may_be() throws Exception {
+    for (String address : List.of("/pieces/1/photos", "/api/v1/pieces/1/photos")) {
+      HttpResponse<String> answer =
+          send(address, "multipart/form-data; boundary=" + "x".repeat(20));
+      assertThat(answer.statusCode()).isEqualTo(413);
+      assertThat(answer.body()).contains("a photo of at most 15 MB");
+    }
   }
 
   @Test

@@ -10,17 +10,37 @@ import org.junit.jupiter.api.Test;
 class AttemptsTest {
 
   private static final PieceLine SCRAPPED =
-      new PieceLine(1, 1, 1, PieceState.SCRAPPED, 5, 11, null, null, false, false);
+      new PieceLine(1, 1, 1, PieceState.SCRAPPED, 5, 11, null, false, null, false, 0);
   private static final PieceLine AT_THE_HOLD =
       new PieceLine(
-          2, 1, 2, PieceState.IN_WORK, 3, 11, "Edges deburred", StageKind.EDGE, true, true);
+          2,
+          1,
+          2,
+          PieceState.IN_WORK,
+          3,
+          11,
+          new StageCard("Edges deburred", StageKind.EDGE),
+          true,
+          "ann",
+          true,
+          7);
   private static final PieceLine FORMING =
       new PieceLine(
-          2, 1, 2, PieceState.IN_WORK, 4, 11, "First flange", StageKind.FORM_SHRINK, true, false);
+          2,
+          1,
+          2,
+          PieceState.IN_WORK,
+          4,
+          11,
+          new StageCard("First flange", StageKind.FORM_SHRINK),
+          true,
+          "ann",
+          false,
+          9);
   private static final PieceLine CONCEDED =
-      new PieceLine(2, 1, 2, PieceState.CONCESSION, 11, 11, null, null, false, false);
+      new PieceLine(2, 1, 2, PieceState.CONCESSION, 11, 11, null, false, null, false, 0);
   private static final PieceLine ACCEPTED =
-      new PieceLine(3, 1, 3, PieceState.ACCEPTED, 11, 11, null, null, false, false);
+      new PieceLine(3, 1, 3, PieceState.ACCEPTED, 11, 11, null, false, null, false, 0);
 
   @Test
   void a_part_without_pieces_is_not_begun() {

@@ -45,10 +45,14 @@ class CheckCardTest {
   }
 
   @Test
-  void no_check_asks_for_a_photo_while_photos_are_not_stored() {
-    assertThat(CheckKind.offered()).containsExactly(CheckKind.YES_NO, CheckKind.NUMBER);
-    assertThatThrownBy(() -> new CheckCard("Edge", CheckKind.PHOTO, "", null, null, null))
-        .hasMessageContaining("photo");
+  void a_photo_is_what_is_wanted_of_a_check_that_asks_for_one() {
+    CheckCard edge = new CheckCard("Edge polished", CheckKind.PHOTO, "", null, null, null);
+    assertThat(edge.wanted()).isEqualTo("a photo");
+    assertThat(edge.isMetBy(Answer.ofPhoto(12))).isTrue();
+    assertThat(Answer.ofPhoto(12).inWords("")).isEqualTo("photo 12");
+    assertThatThrownBy(() -> new CheckCard("Edge", CheckKind.PHOTO, "mm", null, null, null))
+        .isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> new Answer(true, null, 12L)).isInstanceOf(Refused.class);
   }
 
   @Test

@@ -6,6 +6,8 @@ import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.ReducedMotion;
 import dev.flangewright.testing.Chromium;
 import java.nio.file.Path;
 import java.util.List;
@@ -47,14 +49,39 @@ final class Browsing implements AutoCloseable {
         new Browser.NewContextOptions().setBaseURL(address).setViewportSize(1280, 900));
   }
 
-  BrowserContext phone() {
+  /** A screen on the wall, or a desk in the dark. */
+  BrowserContext screen(int width, int height, ColorScheme scheme) {
     return browser.newContext(
         new Browser.NewContextOptions()
             .setBaseURL(address)
-            .setViewportSize(390, 844)
-            .setDeviceScaleFactor(2)
-            .setHasTouch(true)
-            .setIsMobile(true));
+            .setViewportSize(width, height)
+            .setColorScheme(scheme));
+  }
+
+  BrowserContext phone() {
+    return browser.newContext(phoneOptions());
+  }
+
+  BrowserContext phoneWithoutScripts() {
+    return browser.newContext(phoneOptions().setJavaScriptEnabled(false));
+  }
+
+  BrowserContext phone(ColorScheme scheme, ReducedMotion motion) {
+    return browser.newContext(phoneOptions().setColorScheme(scheme).setReducedMotion(motion));
+  }
+
+  private Browser.NewContextOptions phoneOptions() {
+    return new Browser.NewContextOptions()
+        .setBaseURL(address)
+        .setViewportSize(390, 844)
+        .setDeviceScaleFactor(2)
+        .setHasTouch(true)
+        .setIsMobile(true);
+  }
+
+  /** Everybody's pages; the browser stays open. */
+  void closePages() {
+    List.copyOf(browser.contexts()).forEach(BrowserContext::close);
   }
 
   /** A page of somebody of the demo build, signed in. */

@@ -89,7 +89,12 @@ class JourneyTest {
       look(page, "/builds/1/bench", "bench" + suffix, "What needs forming next?");
       look(page, "/builds/1/blocks", "blocks" + suffix, "Which blocks are ready?");
       followed(page, "TW-B04-S3", "block-set" + suffix, "Is TW-B04-S3 ready?");
+      look(page, "/blocks/1/photos", "photos" + suffix, "There is no photo yet.");
+      look(page, "/builds/1/stock", "stock" + suffix, "Which metal may be cut?");
+      followed(page, "B-3", "batch" + suffix, "May B-3 be cut?");
       look(page, "/builds/1/quality", "quality" + suffix, "Why were pieces scrapped?");
+      look(page, "/builds/1/journal", "journal" + suffix, "Who changed what?");
+      look(page, "/builds/1/journal/verdict", "verdict" + suffix, "fit together");
       look(page, "/builds/1/routes", "routes" + suffix, "Edges deburred and polished");
       look(page, "/builds/1/import", "import" + suffix, "register.csv");
       look(page, "/people", "people" + suffix, "inspector");

@@ -7,9 +7,11 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.FilePayload;
 import dev.flangewright.FlangewrightApplication;
 import dev.flangewright.bench.AWorkshop;
 import dev.flangewright.people.KeepAccounts;
+import dev.flangewright.photos.PhotoFiles;
 import dev.flangewright.testing.NeedsBrowser;
 import java.nio.file.Path;
 import java.util.List;
@@ -145,13 +147,44 @@ class WithoutNetworkTest {
     page.navigate("/pieces/" + piece);
     press("Start lay out and cut");
     assertThat(page.locator("h1")).hasText("Now: lay out and cut");
-    page.getByText("Take back the last entry").first().click();
+    page.locator("summary:has-text('Take back the last entry')").click();
 
     phone.setOffline(true);
 
     assertThat(button(page, "Take back the last entry")).isDisabled();
     assertThat(page.getByText("Needs the network.").first()).isVisible();
     assertThat(button(page, "Finish lay out and cut")).isEnabled();
+  }
+
+  @Test
+  void a_photo_needs_the_network_says_so_and_is_not_taken_for_an_entry() {
+    page.navigate("/pieces/" + piece);
+    page.locator("input[name=photo]")
+        .setInputFiles(new FilePayload("p.jpg", "image/jpeg", PhotoFiles.jpeg(900, 600)));
+    phone.setOffline(true);
+    assertThat(button(page, "Add a photo")).isDisabled();
+    assertThat(page.locator("form[action$='/photos'] .needs-network"))
+        .hasText("Needs the network.");
+    Accessibility.hasNoViolations(page);
+
+    phone.setOffline(false);
+    page.navigate("/pieces/" + piece);
+    page.locator("input[name=photo]")
+        .setInputFiles(new FilePayload("p.jpg", "image/jpeg", PhotoFiles.jpeg(900, 600)));
+    page.getByLabel("What it shows").fill("burr at station 4");
+    press("Add a photo");
+
+    Locator picture = page.locator("img[alt='burr at station 4']");
+    assertThat(picture).isVisible();
+    assertThat(strip().locator("[data-part=count]")).hasText("");
+    assertThat(picture.evaluate("img => img.decode().then(() => img.naturalWidth)")).isEqualTo(400);
+    Accessibility.hasNoViolations(page);
+    page.getByRole(AriaRole.LINK, named("All photos, take one off")).click();
+    Accessibility.hasNoViolations(page);
+    Browsing.picture(page, "photos-phone");
+    picture.click();
+    page.waitForURL("**/photos/*");
+    assertThat(page.evaluate("document.images[0].naturalWidth")).isEqualTo(900);
   }
 
   private static ConfigurableApplicationContext start(int onPort) {

@@ -45,7 +45,7 @@ public class SampleRegister {
     return asLead(
         () -> {
           long id = make.named(name, "").id();
-          frames.add(id, new FrameEntry("F1", "1000"));
+          frames.add(id, new FrameEntry("F1", "1000", ""));
           return id;
         });
   }

@@ -31,4 +31,14 @@ class RoleTest {
         .filteredOn(role -> role.permissions().contains(Permission.KEEP_BLOCKS))
         .containsExactlyInAnyOrder(Role.LEAD, Role.FITTER);
   }
+
+  @Test
+  void metal_in_stock_is_kept_by_the_lead_and_the_fitters_and_released_by_who_inspects() {
+    assertThat(Role.values())
+        .filteredOn(role -> role.permissions().contains(Permission.KEEP_STOCK))
+        .containsExactlyInAnyOrder(Role.LEAD, Role.FITTER);
+    assertThat(Role.values())
+        .filteredOn(role -> role.permissions().contains(Permission.INSPECT))
+        .containsExactlyInAnyOrder(Role.LEAD, Role.INSPECTOR);
+  }
 }

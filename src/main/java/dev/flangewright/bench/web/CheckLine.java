@@ -7,7 +7,9 @@ import dev.flangewright.bench.PieceCheck;
 /**
  * A check of the stage that is to be done now.
  *
- * @param number asks for a number; otherwise for yes or no
+ * @param number asks for a number
+ * @param photo asks for a photo; with neither, for yes or no
+ * @param photoId the photo that answers it; 0 if none does
  * @param open still to be answered, or to be answered again because it was not met
  * @param failed what stands in its way; empty if nothing does
  */
@@ -16,6 +18,8 @@ record CheckLine(
     String question,
     String wanted,
     boolean number,
+    boolean photo,
+    long photoId,
     String unit,
     boolean open,
     String answer,
@@ -29,6 +33,8 @@ record CheckLine(
         check.card().question(),
         check.card().wanted(),
         check.card().kind() == CheckKind.NUMBER,
+        check.card().kind() == CheckKind.PHOTO,
+        answer == null || answer.photo() == null ? 0 : answer.photo(),
         check.card().unit(),
         !check.isAnswered() || check.stopsTheStage(),
         answered + (check.passedBy() == null ? "" : ", let pass by " + check.passedBy()),

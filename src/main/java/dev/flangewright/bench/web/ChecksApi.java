@@ -46,7 +46,7 @@ class ChecksApi {
           @RequestHeader(name = EntryKey.HEADER, required = false)
           @Nullable UUID key,
       @RequestBody CheckWork body) {
-    Answer answer = new Answer(body.yes(), body.number());
+    Answer answer = new Answer(body.yes(), body.number(), body.photo());
     once.log(
         body.ask(key, "answer " + code + " " + check),
         id,

@@ -3,6 +3,8 @@ package dev.flangewright.bench.web;
 import dev.flangewright.bench.LogOnce;
 import dev.flangewright.receipts.Once;
 import dev.flangewright.receipts.SentForm;
+import java.time.Instant;
+import java.util.Optional;
 import java.util.function.LongSupplier;
 import org.springframework.stereotype.Component;
 
@@ -35,6 +37,11 @@ class EntryDoor {
   /** As {@link #toPiece}, for what is done with a part. */
   long toPart(long partId, LongSupplier work) {
     return once.of(form.ask(), "part " + partId, work);
+  }
+
+  /** When an entry that is sent later was made; empty for one that is made now. */
+  Optional<Instant> madeAt() {
+    return Optional.ofNullable(form.ask().doneAt());
   }
 
   /** An entry that was sent later has no page to come back to: it is told the problem. */

@@ -1,5 +1,6 @@
 package dev.flangewright.bench.web;
 
+import dev.flangewright.bench.WorkDone;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,5 +24,10 @@ record EntryForm(
     this.blockDamage = blockDamage == null ? "" : blockDamage;
     this.reason = reason == null ? "" : reason;
     this.seen = seen;
+  }
+
+  /** What is told when a stage is finished. */
+  WorkDone done(@Nullable Double spent) {
+    return WorkDone.in(spent, note).damaged(blockDamage);
   }
 }

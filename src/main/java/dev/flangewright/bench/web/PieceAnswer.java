@@ -3,6 +3,7 @@ package dev.flangewright.bench.web;
 import dev.flangewright.bench.Piece;
 import dev.flangewright.bench.PieceState;
 import dev.flangewright.bench.Route;
+import dev.flangewright.stock.Batch;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.Instant;
 import java.util.List;
@@ -28,12 +29,18 @@ record PieceAnswer(
     @Schema(description = "Name and version of that route.") @Nullable String route,
     @Schema(description = "The piece of the other hand begun with it; null when begun alone.")
         @Nullable Long twinPieceId,
+    @Schema(description = "The batch of sheet it was cut from; null where none is recorded.")
+        @Nullable Long batchId,
+    @Schema(description = "Mark of that batch.", example = "B-12") @Nullable String batch,
     @Schema(description = "In the order of the route.") List<StageAnswer> stages,
-    @Schema(description = "Oldest first.") List<EntryAnswer> log) {
+    @Schema(description = "Oldest first.") List<EntryAnswer> log,
+    @Schema(description = "How long it stays soft after its last quench; null without one.")
+        @Nullable WindowAnswer formingWindow) {
 
-  static PieceAnswer of(Piece piece) {
+  static PieceAnswer of(Piece piece, @Nullable WindowAnswer window) {
     Route route = piece.route();
     Piece twin = piece.twin();
+    Batch cut = piece.batch();
     return new PieceAnswer(
         piece.id(),
         piece.version(),
@@ -49,7 +56,10 @@ record PieceAnswer(
         route == null ? null : route.id(),
         route == null ? null : route.label(),
         twin == null ? null : twin.id(),
+        cut == null ? null : cut.id(),
+        cut == null ? null : cut.mark(),
         piece.stages().stream().map(StageAnswer::of).toList(),
-        piece.log().stream().map(EntryAnswer::of).toList());
+        piece.log().stream().map(EntryAnswer::of).toList(),
+        window);
   }
 }

@@ -1,8 +1,11 @@
 package dev.flangewright.bench.web;
 
 import dev.flangewright.bench.BeginPiece;
+import dev.flangewright.bench.CorrectBatch;
 import dev.flangewright.bench.Hours;
 import dev.flangewright.bench.LogStage;
+import dev.flangewright.bench.TakeBackAtOnce;
+import dev.flangewright.bench.WorkDone;
 import dev.flangewright.people.Refused;
 import java.util.Map;
 import org.springframework.stereotype.Controller;
@@ -23,13 +26,26 @@ class PieceController {
   private final PiecePages pages;
   private final LogStage log;
   private final BeginPiece begin;
+  private final TakeBackAtOnce atOnce;
+  private final CorrectBatch batches;
   private final EntryDoor door;
+  private final QuenchSent quench;
 
-  PieceController(PiecePages pages, LogStage log, BeginPiece begin, EntryDoor door) {
+  PieceController(
+      PiecePages pages,
+      LogStage log,
+      BeginPiece begin,
+      TakeBackAtOnce atOnce,
+      CorrectBatch batches,
+      EntryDoor door,
+      QuenchSent quench) {
     this.pages = pages;
     this.log = log;
     this.begin = begin;
+    this.atOnce = atOnce;
+    this.batches = batches;
     this.door = door;
+    this.quench = quench;
   }
 
   @GetMapping("/pieces/{id}")
@@ -84,7 +100,9 @@ class PieceController {
         () -> {
           Double hours = Hours.read(form.hours());
           Long seen = AnswersSent.of(sent).logOn(log, id, code, form.seen());
-          log.finish(id, code, hours, form.blockDamage(), seen, form.note());
+          WorkDone done =
+              form.done(hours).cutFrom(sent.getOrDefault("batch", "")).quenched(quench.said(sent));
+          log.finish(id, code, seen, done);
         });
   }
 
@@ -109,9 +127,25 @@ class PieceController {
     return entered(id, code, model, () -> log.letPass(id, code, check, form.seen(), form.note()));
   }
 
+  /** Puts down later, or anew, which batch it was cut from. */
+  @PostMapping("/pieces/{id}/batch")
+  ModelAndView setBatch(
+      @PathVariable long id,
+      @RequestParam(defaultValue = "") String batch,
+      @ModelAttribute("form") EntryForm form,
+      ModelMap model) {
+    return entered(id, "", model, () -> batches.of(id, batch, form.seen(), form.reason()));
+  }
+
   @PostMapping("/pieces/{id}/undo")
   ModelAndView undo(@PathVariable long id, @ModelAttribute("form") EntryForm form, ModelMap model) {
     return entered(id, "", model, () -> log.undo(id, form.seen(), form.reason()));
+  }
+
+  @PostMapping("/pieces/{id}/log/{ordinal}/undo")
+  ModelAndView undoAtOnce(@PathVariable long id, @PathVariable int ordinal, ModelMap model) {
+    model.addAttribute("form", EntryForm.EMPTY);
+    return entered(id, "", model, () -> atOnce.entry(id, ordinal));
   }
 
   private ModelAndView entered(long id, String code, ModelMap model, Runnable entry) {

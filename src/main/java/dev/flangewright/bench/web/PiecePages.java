@@ -75,6 +75,7 @@ class PiecePages {
     StageToDo stage = shown.map(one -> toDo(piece, one)).orElse(StageToDo.NONE);
     model.addAttribute("piece", PiecePage.of(piece, shown, stage, clock.instant()));
     model.addAttribute("twin", TwinLine.of(piece, twins.part(piece.part().id())).orElse(null));
+    model.addAttribute("justLogged", JustLogged.on(piece, clock.instant()).orElse(null));
     model.addAttribute("timeLine", newestFirst(pieceId));
     model.addAttribute("build", piece.part().build());
     model.addAttribute("sheetLabel", piece.label());

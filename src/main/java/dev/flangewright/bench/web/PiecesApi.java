@@ -1,5 +1,6 @@
 package dev.flangewright.bench.web;
 
+import dev.flangewright.bench.CorrectBatch;
 import dev.flangewright.bench.LogOnce;
 import dev.flangewright.bench.LogStage;
 import dev.flangewright.receipts.Ask;
@@ -25,11 +26,13 @@ import org.springframework.web.bind.annotation.RestController;
 class PiecesApi {
 
   private final LogStage log;
+  private final CorrectBatch batches;
   private final LogOnce once;
   private final ReadPiece read;
 
-  PiecesApi(LogStage log, LogOnce once, ReadPiece read) {
+  PiecesApi(LogStage log, CorrectBatch batches, LogOnce once, ReadPiece read) {
     this.log = log;
+    this.batches = batches;
     this.once = once;
     this.read = read;
   }
@@ -82,7 +85,8 @@ class PiecesApi {
   @Operation(
       summary = "Finish a stage",
       description =
-          "A hold point is refused until its check is done. Needs an account that logs work.")
+          "A hold point is refused until its check is done, and a cut until its batch is named, if"
+              + " the build records any of that metal. Needs an account that logs work.")
   PieceAnswer finish(
       @PathVariable long id,
       @PathVariable String code,
@@ -94,14 +98,26 @@ class PiecesApi {
     once.log(
         said.ask(key, "finish " + code),
         id,
-        () ->
-            log.finish(
-                id,
-                code,
-                said.hours(),
-                said.blockDamageOrNone(),
-                said.pieceVersion(),
-                said.noteOrNone()));
+        () -> log.finish(id, code, said.pieceVersion(), said.done()));
+    return read.of(id);
+  }
+
+  @PostMapping("/batch")
+  @Operation(
+      summary = "Put down which batch the piece was cut from",
+      description =
+          "Later, or anew, with a reason; also a batch that is held back or used up by now. Needs"
+              + " an account that inspects.")
+  PieceAnswer setBatch(
+      @PathVariable long id,
+      @Parameter(description = EntryKey.MEANING)
+          @RequestHeader(name = EntryKey.HEADER, required = false)
+          @Nullable UUID key,
+      @Valid @RequestBody PieceBatchRequest request) {
+    once.log(
+        new Ask(key, request.doneAt(), "batch " + request.batch() + ", " + request.reason()),
+        id,
+        () -> batches.of(id, request.batch(), request.pieceVersion(), request.reason()));
     return read.of(id);
   }
 

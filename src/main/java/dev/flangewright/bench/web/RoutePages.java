@@ -7,6 +7,7 @@ import dev.flangewright.parts.Builds;
 import dev.flangewright.people.Clearance;
 import dev.flangewright.people.Refused;
 import java.util.Arrays;
+import java.util.List;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.ModelMap;
 import org.springframework.web.servlet.ModelAndView;
@@ -68,7 +69,7 @@ class RoutePages {
         Arrays.stream(StageKind.values()).filter(kind -> !kind.byInspection()).toList());
     model.addAttribute("clearances", Clearance.values());
     model.addAttribute("blockKinds", BlockKind.values());
-    model.addAttribute("checkKinds", CheckKind.offered());
+    model.addAttribute("checkKinds", List.of(CheckKind.values()));
     model.addAttribute("newStage", StageForm.EMPTY);
     model.addAttribute("newCheck", CheckForm.EMPTY);
   }

@@ -59,8 +59,8 @@ record StageToDo(
     return cleared && bars.isEmpty();
   }
 
-  /** Something is still to be answered. */
+  /** Something is still to be answered in words or figures; a photo has a form of its own. */
   public boolean asks() {
-    return checks.stream().anyMatch(CheckLine::open);
+    return checks.stream().anyMatch(check -> check.open() && !check.photo());
   }
 }

@@ -6,6 +6,7 @@ import dev.flangewright.blocks.BlockSet;
 import dev.flangewright.blocks.BlocksOfSet;
 import dev.flangewright.blocks.PartBevels;
 import dev.flangewright.parts.Part;
+import dev.flangewright.photos.Galleries;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -30,7 +31,7 @@ record BlockSetPage(
     List<BevelView> bevels,
     List<String> unfigured) {
 
-  static BlockSetPage of(BlockSet set, List<PartBevels> parts, Instant now) {
+  static BlockSetPage of(BlockSet set, List<PartBevels> parts, Galleries photos, Instant now) {
     return new BlockSetPage(
         set.id(),
         set.code(),
@@ -39,7 +40,9 @@ record BlockSetPage(
         set.facts().pinText(),
         set.facts().place(),
         set.facts().note(),
-        set.blocks().stream().map(block -> BlockView.of(block, now)).toList(),
+        set.blocks().stream()
+            .map(block -> BlockView.of(block, photos.of(block.id()), now))
+            .toList(),
         parts.stream().map(PartBevels::part).toList(),
         BevelView.of(parts),
         parts.stream()

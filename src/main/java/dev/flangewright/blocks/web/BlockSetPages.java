@@ -1,7 +1,11 @@
 package dev.flangewright.blocks.web;
 
+import dev.flangewright.blocks.Block;
 import dev.flangewright.blocks.BlockSet;
 import dev.flangewright.blocks.ReadBlockSet;
+import dev.flangewright.photos.Galleries;
+import dev.flangewright.photos.ReadPhotos;
+import dev.flangewright.photos.SubjectKind;
 import java.time.Clock;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -12,10 +16,12 @@ import org.springframework.ui.ModelMap;
 class BlockSetPages {
 
   private final ReadBlockSet read;
+  private final ReadPhotos photos;
   private final Clock clock;
 
-  BlockSetPages(ReadBlockSet read, Clock clock) {
+  BlockSetPages(ReadBlockSet read, ReadPhotos photos, Clock clock) {
     this.read = read;
+    this.photos = photos;
     this.clock = clock;
   }
 
@@ -24,7 +30,12 @@ class BlockSetPages {
     BlockSet set = read.of(setId);
     model.addAttribute("build", set.build());
     model.addAttribute("sheetLabel", "Block set " + set.code());
-    model.addAttribute("set", BlockSetPage.of(set, read.bevels(set), clock.instant()));
+    model.addAttribute(
+        "set", BlockSetPage.of(set, read.bevels(set), photosOf(set), clock.instant()));
     return "blocks/set";
+  }
+
+  private Galleries photosOf(BlockSet set) {
+    return photos.galleries(SubjectKind.BLOCK, set.blocks().stream().map(Block::id).toList());
   }
 }

@@ -4,6 +4,7 @@ import dev.flangewright.blocks.Block;
 import dev.flangewright.blocks.BlockChange;
 import dev.flangewright.blocks.BlockCondition;
 import dev.flangewright.people.LogTime;
+import dev.flangewright.photos.Gallery;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -15,6 +16,7 @@ import java.util.List;
  * @param buttons what may be done at a touch
  * @param withWords what may be done with a reason
  * @param log newest first
+ * @param photos of the block
  */
 record BlockView(
     long id,
@@ -25,7 +27,8 @@ record BlockView(
     String place,
     List<ActionButton> buttons,
     List<ActionButton> withWords,
-    List<LogLine> log) {
+    List<LogLine> log,
+    Gallery photos) {
 
   /** Who brought it into which condition. */
   record LogLine(String when, String said, String why) {
@@ -38,7 +41,7 @@ record BlockView(
     }
   }
 
-  static BlockView of(Block block, Instant now) {
+  static BlockView of(Block block, Gallery photos, Instant now) {
     List<LogLine> log =
         new ArrayList<>(block.changes().stream().map(change -> LogLine.of(change, now)).toList());
     Collections.reverse(log);
@@ -52,7 +55,8 @@ record BlockView(
         block.facts().place(),
         ActionButton.on(block.condition(), false),
         ActionButton.on(block.condition(), true),
-        log);
+        log,
+        photos);
   }
 
   public LogLine latest() {

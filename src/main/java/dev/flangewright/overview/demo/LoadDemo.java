@@ -37,7 +37,10 @@ public class LoadDemo {
   private final LayOutBlank layOut;
   private final RouteOf routes;
   private final DemoBlocks blocks;
+  private final DemoStock stock;
   private final TellHistory history;
+  private final DemoHeat heat;
+  private final DemoPhotos photos;
   private final ShopClock clock;
 
   LoadDemo(
@@ -47,7 +50,10 @@ public class LoadDemo {
       LayOutBlank layOut,
       RouteOf routes,
       DemoBlocks blocks,
+      DemoStock stock,
       TellHistory history,
+      DemoHeat heat,
+      DemoPhotos photos,
       ShopClock clock) {
     this.makeBuild = makeBuild;
     this.importRegister = importRegister;
@@ -55,7 +61,10 @@ public class LoadDemo {
     this.layOut = layOut;
     this.routes = routes;
     this.blocks = blocks;
+    this.stock = stock;
     this.history = history;
+    this.heat = heat;
+    this.photos = photos;
     this.clock = clock;
   }
 
@@ -79,8 +88,12 @@ public class LoadDemo {
     Route route = routes.usual(id, PartNature.TWO_FLANGES).orElseThrow();
     List<Act> acts = DemoHistory.acts(route.stages(), clock.instant());
     blocks.shelve(id, acts.get(0).at().minus(A_WEEK));
+    stock.deliver(id, acts.get(0).at().minus(A_WEEK));
     history.of(id, acts);
     blocks.wear(id, acts.get(acts.size() - 1).at());
+    heat.treat(id, clock.instant());
+    photos.take(id, acts.get(acts.size() - 1).at());
+    stock.recall(id, acts.get(acts.size() - 1).at());
     return id;
   }
 }

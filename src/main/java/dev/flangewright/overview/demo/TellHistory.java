@@ -2,6 +2,7 @@ package dev.flangewright.overview.demo;
 
 import dev.flangewright.bench.BeginPiece;
 import dev.flangewright.bench.LogStage;
+import dev.flangewright.bench.WorkDone;
 import dev.flangewright.parts.Parts;
 import dev.flangewright.people.ShopClock;
 import dev.flangewright.people.SignedIn;
@@ -25,6 +26,7 @@ class TellHistory {
   private final BeginPiece begin;
   private final LogStage log;
   private final RecordInspection inspections;
+  private final DemoStock stock;
   private final ShopClock clock;
   private final EntityManager entities;
 
@@ -33,12 +35,14 @@ class TellHistory {
       BeginPiece begin,
       LogStage log,
       RecordInspection inspections,
+      DemoStock stock,
       ShopClock clock,
       EntityManager entities) {
     this.parts = parts;
     this.begin = begin;
     this.log = log;
     this.inspections = inspections;
+    this.stock = stock;
     this.clock = clock;
     this.entities = entities;
   }
@@ -47,14 +51,16 @@ class TellHistory {
     Map<String, Long> pieces = new HashMap<>();
     for (Act act : acts) {
       clock.at(
-          act.at(),
-          () -> SignedIn.as(act.by().word(), act.by(), () -> perform(buildId, act, pieces)));
-      forget();
+          act.at(), () -> SignedIn.as(act.by().word(), act.by(), () -> tell(buildId, act, pieces)));
     }
   }
 
-  /** Or each of some hundred entries would look through all the entities of those before it. */
-  private void forget() {
+  /**
+   * Stored while its person acts, or the journal would not know of them; and forgotten, or each of
+   * some hundred entries would look through all the entities of those before it.
+   */
+  private void tell(long buildId, Act act, Map<String, Long> pieces) {
+    perform(buildId, act, pieces);
     entities.flush();
     entities.clear();
   }
@@ -68,7 +74,7 @@ class TellHistory {
     switch (act.kind()) {
       case START -> log.start(piece, act.stage(), null, act.note());
       case CHECK -> log.check(piece, act.stage(), null, act.note());
-      case FINISH -> log.finish(piece, act.stage(), act.hours(), null, act.note());
+      case FINISH -> log.finish(piece, act.stage(), null, done(piece, act));
       case UNDO -> log.undo(piece, null, act.note());
       case ACCEPT -> inspections.of(piece, finding(Outcome.ACCEPT, act));
       case CONCEDE -> inspections.of(piece, finding(Outcome.CONCESSION, act));
@@ -76,6 +82,10 @@ class TellHistory {
       case SCRAP -> inspections.of(piece, finding(Outcome.SCRAP, act));
       case BEGIN -> throw new IllegalStateException("begun above");
     }
+  }
+
+  private WorkDone done(long piece, Act act) {
+    return WorkDone.in(act.hours(), act.note()).cutFrom(stock.markFor(piece, act.stage()));
   }
 
   private long partId(long buildId, String partNumber) {

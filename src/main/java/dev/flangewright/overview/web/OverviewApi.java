@@ -1,7 +1,7 @@
 package dev.flangewright.overview.web;
 
+import dev.flangewright.bench.Hands;
 import dev.flangewright.overview.ReadOverview;
-import dev.flangewright.people.SignedIn;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -28,6 +28,6 @@ class OverviewApi {
           "Counts by state, stage, frame and risk, what was scrapped and why, and what to form"
               + " next.")
   OverviewAnswer of(@PathVariable long id) {
-    return OverviewAnswer.of(overview.of(id, SignedIn::may));
+    return OverviewAnswer.of(overview.of(id, Hands.signedIn()));
   }
 }

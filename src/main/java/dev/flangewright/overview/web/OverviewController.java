@@ -1,10 +1,10 @@
 package dev.flangewright.overview.web;
 
+import dev.flangewright.bench.Hands;
 import dev.flangewright.overview.Overview;
 import dev.flangewright.overview.ReadOverview;
 import dev.flangewright.parts.BuildLine;
 import dev.flangewright.parts.Builds;
-import dev.flangewright.people.SignedIn;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +38,7 @@ class OverviewController {
 
   @GetMapping("/builds/{id}")
   String of(@PathVariable long id, HttpServletRequest request, Model model) {
-    Overview overview = read.of(id, SignedIn::may);
+    Overview overview = read.of(id, Hands.signedIn());
     model.addAttribute("build", Map.of("id", id, "name", overview.name()));
     model.addAttribute("place", "overview");
     if (overview.parts().total() == 0) {

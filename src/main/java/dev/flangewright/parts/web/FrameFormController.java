@@ -18,7 +18,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** Adds a frame and moves it. Whoever may not is told before filling in the form. */
+/** Adds a frame and changes where it stands. Whoever may not is told before filling in the form. */
 @Controller
 @MayEditRegister
 class FrameFormController {

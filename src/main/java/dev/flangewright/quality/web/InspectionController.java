@@ -1,6 +1,8 @@
 package dev.flangewright.quality.web;
 
 import dev.flangewright.people.Refused;
+import dev.flangewright.photos.TakePhoto;
+import dev.flangewright.photos.TakenPhoto;
 import dev.flangewright.quality.Outcome;
 import dev.flangewright.quality.RecordInspection;
 import dev.flangewright.receipts.Once;
@@ -14,6 +16,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.servlet.ModelAndView;
 
 /** Records an inspection of a piece, scrapping included. */
@@ -24,12 +27,15 @@ class InspectionController {
   private final RecordInspection record;
   private final Once once;
   private final SentForm sent;
+  private final TakePhoto take;
 
-  InspectionController(InspectionPages pages, RecordInspection record, Once once, SentForm sent) {
+  InspectionController(
+      InspectionPages pages, RecordInspection record, Once once, SentForm sent, TakePhoto take) {
     this.pages = pages;
     this.record = record;
     this.once = once;
     this.sent = sent;
+    this.take = take;
   }
 
   @GetMapping("/pieces/{id}/inspection")
@@ -44,9 +50,14 @@ class InspectionController {
 
   @PostMapping("/pieces/{id}/inspections")
   ModelAndView record(
-      @PathVariable long id, @ModelAttribute("form") InspectionForm form, ModelMap model) {
+      @PathVariable long id,
+      @ModelAttribute("form") InspectionForm form,
+      @RequestParam(required = false) @Nullable MultipartFile photo,
+      ModelMap model) {
     try {
-      long unused = once.of(sent.ask(), "piece " + id, () -> record.of(id, form.finding()).id());
+      TakenPhoto taken = photo == null || photo.isEmpty() ? null : take.of(photo);
+      long unused =
+          once.of(sent.ask(), "piece " + id, () -> record.of(id, form.finding(), taken).id());
       return new ModelAndView("redirect:/pieces/" + id);
     } catch (Refused refused) {
       sent.throwIfSentLater(refused);

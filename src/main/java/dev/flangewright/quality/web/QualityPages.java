@@ -3,9 +3,12 @@ package dev.flangewright.quality.web;
 import dev.flangewright.parts.Builds;
 import dev.flangewright.people.Refused;
 import dev.flangewright.quality.Inspection;
+import dev.flangewright.quality.InspectionLine;
 import dev.flangewright.quality.Inspections;
+import dev.flangewright.quality.ListInspections;
 import dev.flangewright.quality.ScrapStatistics;
-import java.time.Clock;
+import java.util.List;
+import java.util.stream.IntStream;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.data.domain.Slice;
 import org.springframework.stereotype.Component;
@@ -21,13 +24,14 @@ class QualityPages {
   private final Builds builds;
   private final ScrapStatistics statistics;
   private final Inspections inspections;
-  private final Clock clock;
+  private final ListInspections list;
 
-  QualityPages(Builds builds, ScrapStatistics statistics, Inspections inspections, Clock clock) {
+  QualityPages(
+      Builds builds, ScrapStatistics statistics, Inspections inspections, ListInspections list) {
     this.builds = builds;
     this.statistics = statistics;
     this.inspections = inspections;
-    this.clock = clock;
+    this.list = list;
   }
 
   /**
@@ -42,10 +46,15 @@ class QualityPages {
     int from = Math.max(1, page) - 1;
     Slice<Inspection> slice =
         inspections.findByBuildIdOrderByDoneAtDescIdDesc(buildId, PageRequest.of(from, ON_A_PAGE));
-    model.addAttribute(
-        "inspections",
-        slice.map(inspection -> InspectionRow.of(inspection, clock.instant())).toList());
+    model.addAttribute("inspections", rows(slice.getContent()));
     model.addAttribute("newer", from > 0 ? from : 0);
     model.addAttribute("older", slice.hasNext() ? from + 2 : 0);
+  }
+
+  private List<InspectionRow> rows(List<Inspection> found) {
+    List<InspectionLine> lines = list.lines(found);
+    return IntStream.range(0, lines.size())
+        .mapToObj(i -> new InspectionRow(found.get(i).piece().part().partNumber(), lines.get(i)))
+        .toList();
   }
 }

@@ -11,6 +11,9 @@ import dev.flangewright.blocks.Blocks;
 import dev.flangewright.blocks.ListBlockSets;
 import dev.flangewright.forming.FlangeKind;
 import dev.flangewright.forming.RiskLevel;
+import dev.flangewright.heat.FormingWindows;
+import dev.flangewright.heat.OpenWindow;
+import dev.flangewright.heat.WindowState;
 import dev.flangewright.parts.Builds;
 import dev.flangewright.parts.FigurePart;
 import dev.flangewright.parts.Part;
@@ -47,6 +50,7 @@ class LoadDemoTest {
   @Autowired Inspections inspections;
   @Autowired PartProgress progress;
   @Autowired FigurePart figures;
+  @Autowired FormingWindows windows;
 
   private long build;
 
@@ -111,7 +115,7 @@ class LoadDemoTest {
     assertThat(states)
         .containsEntry(PartState.ACCEPTED, 22L)
         .containsEntry(PartState.CONCESSION, 2L)
-        .containsEntry(PartState.IN_WORK, 7L)
+        .containsEntry(PartState.IN_WORK, 9L)
         .containsEntry(PartState.HELD, 2L);
   }
 
@@ -158,6 +162,13 @@ class LoadDemoTest {
         .containsEntry(BlockCondition.SCRAPPED, 1L)
         .containsEntry(BlockCondition.IN_USE, 3L);
     assertThat(blockSets.of(build)).filteredOn(line -> line.set() == null).hasSize(3);
+  }
+
+  @Test
+  void one_piece_is_soft_from_the_quench_and_one_lies_in_the_freezer() {
+    Map<Long, OpenWindow> found = windows.ofBuild(build, Instant.now());
+    assertThat(found.values().stream().map(OpenWindow::state).toList())
+        .containsExactlyInAnyOrder(WindowState.OPEN, WindowState.IN_FREEZER);
   }
 
   @Test

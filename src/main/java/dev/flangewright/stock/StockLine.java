@@ -1,0 +1,8 @@
+package dev.flangewright.stock;
+
+/**
+ * A batch as the ledger lists it.
+ *
+ * @param pieces how many pieces were cut of it
+ */
+public record StockLine(Batch batch, long pieces) {}
