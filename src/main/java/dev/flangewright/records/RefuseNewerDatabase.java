@@ -1,5 +1,6 @@
 package dev.flangewright.records;
 
+import dev.flangewright.records.backup.BackupBeforeUpgrade;
 import java.util.Arrays;
 import java.util.Optional;
 import org.flywaydb.core.Flyway;
@@ -10,10 +11,17 @@ import org.springframework.stereotype.Component;
 
 /**
  * Migrates the database, unless a newer version of the program has written it: then nothing is
- * touched, since what this version does not know of it would be lost or misread.
+ * touched, since what this version does not know of it would be lost or misread. Before a migration
+ * everything is backed up.
  */
 @Component
 class RefuseNewerDatabase implements FlywayMigrationStrategy {
+
+  private final BackupBeforeUpgrade backup;
+
+  RefuseNewerDatabase(BackupBeforeUpgrade backup) {
+    this.backup = backup;
+  }
 
   @Override
   public void migrate(Flyway flyway) {
@@ -22,6 +30,7 @@ class RefuseNewerDatabase implements FlywayMigrationStrategy {
             applied -> {
               throw new NewerDatabase(applied.getVersion() + " (" + applied.getDescription() + ")");
             });
+    backup.of(flyway);
     flyway.migrate();
   }
 

@@ -1,6 +1,6 @@
 /**
- * What keeps the records safe: which database is opened, where it may lie, and the journal of every
- * change.
+ * What keeps the records safe: which database is opened, where it may lie, its backups, and the
+ * journal of every change.
  *
  * <p>The journal is append-only and hash-chained. Its bytes are described in {@code
  * docs/records.md}.

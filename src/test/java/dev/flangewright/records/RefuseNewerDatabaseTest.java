@@ -3,6 +3,7 @@ package dev.flangewright.records;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.flangewright.records.backup.WithoutBackup;
 import dev.flangewright.testing.TestDatabase;
 import java.util.List;
 import javax.sql.DataSource;
@@ -32,7 +33,7 @@ class RefuseNewerDatabaseTest {
         .update();
     List<Integer> before = database.sql(HISTORY).query(Integer.class).list();
 
-    assertThatThrownBy(() -> new RefuseNewerDatabase().migrate(flyway()))
+    assertThatThrownBy(() -> new RefuseNewerDatabase(WithoutBackup.needed()).migrate(flyway()))
         .isInstanceOf(NewerDatabase.class)
         .hasMessageContaining("9000 (of tomorrow)");
     assertThat(database.sql(HISTORY).query(Integer.class).list()).isEqualTo(before);
@@ -41,9 +42,9 @@ class RefuseNewerDatabaseTest {
   @Test
   void an_empty_and_an_older_database_are_brought_up_to_date() {
     Flyway.configure().dataSource(source).target("3").load().migrate();
-    new RefuseNewerDatabase().migrate(flyway());
+    new RefuseNewerDatabase(WithoutBackup.needed()).migrate(flyway());
     assertThat(flyway().info().pending()).isEmpty();
-    new RefuseNewerDatabase().migrate(flyway());
+    new RefuseNewerDatabase(WithoutBackup.needed()).migrate(flyway());
     assertThat(flyway().info().pending()).isEmpty();
   }
 

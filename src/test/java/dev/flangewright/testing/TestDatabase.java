@@ -79,7 +79,9 @@ public final class TestDatabase
     TestPropertyValues.of(
             "spring.datasource.url=" + url,
             "spring.datasource.username=" + user,
-            "spring.datasource.password=" + password)
+            "spring.datasource.password=" + password,
+            "flangewright.backup.at=never",
+            "flangewright.backup.folder=target/backups/" + UUID.randomUUID())
         .applyTo(context);
   }
 

@@ -49,6 +49,7 @@ class NothingForgottenTest {
           "records/Checkpoints.java", // reads the journal
           "records/FindEntries.java", // reads the journal
           "records/ReadJournal.java", // reads the journal
+          "records/archive/LoadArchive.java", // fills an empty database, the journal included
           "records/capture/WriteEntries.java"); // writes the journal itself
 
   @Autowired EntityManagerFactory entities;
