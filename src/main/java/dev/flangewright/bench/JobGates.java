@@ -109,7 +109,7 @@ final class JobGates {
             .shop()
             .sheetLacking()
             .apply(job.part())
-            .map(missing -> new StageBar(missing, "whoever keeps the stock"))
+            .map(missing -> new StageBar(missing, CutWords.RELEASED_BY))
         : Optional.empty();
   }
 

@@ -2,7 +2,9 @@ package dev.flangewright.bench;
 
 import dev.flangewright.blocks.BlockReadiness;
 import dev.flangewright.heat.FormingWindows;
+import dev.flangewright.materials.MaterialLibrary;
 import dev.flangewright.people.WhoIsCleared;
+import dev.flangewright.stock.SheetOnHand;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -25,6 +27,8 @@ public class WhatNext {
   private final RoutesOfBuild routes;
   private final BlockReadiness blocks;
   private final WhoIsCleared cleared;
+  private final SheetOnHand sheets;
+  private final MaterialLibrary library;
   private final FormingWindows windows;
   private final Clock clock;
 
@@ -33,12 +37,16 @@ public class WhatNext {
       RoutesOfBuild routes,
       BlockReadiness blocks,
       WhoIsCleared cleared,
+      SheetOnHand sheets,
+      MaterialLibrary library,
       FormingWindows windows,
       Clock clock) {
     this.lines = lines;
     this.routes = routes;
     this.blocks = blocks;
     this.cleared = cleared;
+    this.sheets = sheets;
+    this.library = library;
     this.windows = windows;
     this.clock = clock;
   }
@@ -61,18 +69,17 @@ public class WhatNext {
             lines.partsOf(buildId),
             lines.piecesOf(buildId),
             part -> Optional.ofNullable(ofParts.get(part)).flatMap(WhatNext::firstStage))
-        .jobs(Asking.of(who, floor(buildId)));
+        .jobs(Asking.of(who, floor(buildId, ofParts)));
   }
 
-  /** What no batch is recorded of is never lacking; material has no say here yet. */
-  private ShopFloor floor(long buildId) {
+  private ShopFloor floor(long buildId, Map<Long, BuildRoute> ofParts) {
     Instant now = clock.instant();
     Instant today = beginOfDay(now);
     Map<Long, ClosingWindow> closing = new HashMap<>();
     windows.ofBuild(buildId, now).forEach((piece, w) -> closing.put(piece, ClosingWindow.of(w)));
     return new ShopFloor(
         blocks.ofBuild(buildId),
-        part -> Optional.empty(),
+        new SheetTable(sheets.ofBuild(buildId), library, ofParts)::lacking,
         closing,
         cleared.names(),
         lines.setUpsOf(buildId, today),

@@ -113,12 +113,12 @@ public class Batch {
     this.note = facts.note();
   }
 
-  /** Somebody checked the certificate against the sheet: metal may be cut of it. */
+  /** Somebody checked the certificate against the sheet: metal may be cut from it. */
   public void release(Signed by) {
     happens(BatchAction.RELEASE, by);
   }
 
-  /** Nothing more is cut of it until somebody takes it back. */
+  /** Nothing more is cut from it until somebody takes it back. */
   public void holdBack(Signed by) {
     happens(BatchAction.HOLD_BACK, by);
   }

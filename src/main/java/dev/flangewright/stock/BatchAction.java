@@ -25,7 +25,7 @@ public enum BatchAction {
       EnumSet.of(RECEIVED, RELEASED, USED_UP),
       HELD_BACK,
       EnumSet.of(Permission.KEEP_STOCK, Permission.INSPECT),
-      "say why nothing may be cut of it"),
+      "say why nothing may be cut from it"),
   TAKE_BACK(
       "taken back to released",
       EnumSet.of(HELD_BACK, USED_UP),

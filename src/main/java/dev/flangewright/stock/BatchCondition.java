@@ -25,7 +25,7 @@ public enum BatchCondition {
     return sentence;
   }
 
-  /** Whether metal may be cut of it. */
+  /** Whether metal may be cut from it. */
   public boolean mayBeCut() {
     return this == RELEASED;
   }

@@ -3,13 +3,13 @@ package dev.flangewright.stock;
 import java.util.List;
 import java.util.Map;
 
-/** Which pieces were cut of which batch. The module that keeps the pieces answers. */
+/** Which pieces were cut from which batch. The module that keeps the pieces answers. */
 public interface PiecesCut {
 
-  /** How many pieces were cut of each batch of a build, by the batch's id, in one statement. */
+  /** How many pieces were cut from each batch of a build, by the batch's id, in one statement. */
   Map<Long, Long> counts(long buildId);
 
-  /** Every piece cut of a batch, scrapped ones too, by part number and piece number. */
+  /** Every piece cut from a batch, scrapped ones too, by part number and piece number. */
   List<CutPiece> of(long batchId);
 
   /**

@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Reads one batch, every piece that was cut of it, and what the material library knows of it. */
+/** Reads one batch, every piece that was cut from it, and what the material library knows of it. */
 @Service
 public class ReadBatch {
 
@@ -33,7 +33,7 @@ public class ReadBatch {
     return batches.findWholeById(id).orElseThrow(() -> Refused.unknown("batch", id));
   }
 
-  /** Every piece cut of it, scrapped ones too. */
+  /** Every piece cut from it, scrapped ones too. */
   @Transactional(readOnly = true)
   public List<PiecesCut.CutPiece> pieces(long batchId) {
     return pieces.of(batchId);

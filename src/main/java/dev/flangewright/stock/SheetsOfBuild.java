@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** The batches of a build, read in one statement, and what may be cut of them. */
+/** The batches of a build, read in one statement, and what may be cut from them. */
 public record SheetsOfBuild(List<BatchLine> batches) {
 
   private static final int NAMED = 4;

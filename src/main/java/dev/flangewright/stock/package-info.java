@@ -1,4 +1,4 @@
-/** Deliveries of sheet, the certificates they came with, and whether metal may be cut of them. */
+/** Deliveries of sheet, the certificates they came with, and whether metal may be cut from them. */
 @ApplicationModule(allowedDependencies = {"parts", "materials", "people", "forming"})
 @NullMarked
 package dev.flangewright.stock;

@@ -95,8 +95,9 @@ class RankingTest {
         "F3-S1 piece 1 waits at “Set”: Its forming window is past. (the lead); 8 of 11 stages done",
         "F1-S1 piece 1 waits at “First flange”: The form block, stage 1 of F1-S1 needs repair."
             + " (whoever keeps the blocks); 4 of 11 stages done",
-        "F2-S1 piece 1 waits to be begun: No sheet of 2024-O 1.2 mm is released. (whoever keeps the"
-            + " stock); not begun; the first of its kind: for the lead");
+        "F2-S1 piece 1 waits to be begun: No sheet of 2024-O 1.2 mm is released. ("
+            + CutWords.RELEASED_BY
+            + "); not begun; the first of its kind: for the lead");
   }
 
   @Test

@@ -204,7 +204,7 @@ class BenchJourneyTest extends InTheWorkshop {
 
     LogStage log = application.getBean(LogStage.class);
     as(Role.FITTER, () -> log.start(piece.id(), "lay-out-and-cut", null, ""));
-    assertThat(wall.locator("main")).containsText("TW-F07-S1 piece 1: lay out and cut", patient());
+    assertThat(wall.locator("main")).containsText("lay out and cut, ", patient());
     assertThat(wall.getByText("Not updated since")).isHidden();
 
     screen.setOffline(true);
@@ -215,7 +215,7 @@ class BenchJourneyTest extends InTheWorkshop {
 
     screen.clearCookies();
     assertThat(wall.getByText("Sign in again")).isVisible(visiblePatient());
-    assertThat(wall.locator("main")).containsText("TW-F07-S1 piece 1: lay out and cut");
+    assertThat(wall.locator("main")).containsText("lay out and cut, ");
   }
 
   @Test

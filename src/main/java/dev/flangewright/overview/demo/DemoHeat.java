@@ -43,6 +43,7 @@ class DemoHeat {
   private final BeginPiece begin;
   private final LogStage log;
   private final LogFreezer freezer;
+  private final DemoStock stock;
   private final ShopClock clock;
 
   DemoHeat(
@@ -52,6 +53,7 @@ class DemoHeat {
       BeginPiece begin,
       LogStage log,
       LogFreezer freezer,
+      DemoStock stock,
       ShopClock clock) {
     this.parts = parts;
     this.routes = routes;
@@ -59,6 +61,7 @@ class DemoHeat {
     this.begin = begin;
     this.log = log;
     this.freezer = freezer;
+    this.stock = stock;
     this.clock = clock;
   }
 
@@ -96,7 +99,15 @@ class DemoHeat {
     if (stage.isHoldPoint()) {
       as(Role.INSPECTOR, end, () -> log.check(piece, stage.code(), null, ""));
     }
-    as(Role.FITTER, end, () -> log.finish(piece, stage.code(), 0.75, null, ""));
+    as(
+        Role.FITTER,
+        end,
+        () ->
+            log.finish(
+                piece,
+                stage.code(),
+                null,
+                WorkDone.in(0.75, "").cutFrom(stock.markFor(piece, stage.code()))));
     return end;
   }
 

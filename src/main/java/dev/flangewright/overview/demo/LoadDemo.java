@@ -91,9 +91,9 @@ public class LoadDemo {
     stock.deliver(id, acts.get(0).at().minus(A_WEEK));
     history.of(id, acts);
     blocks.wear(id, acts.get(acts.size() - 1).at());
+    stock.recall(id, acts.get(acts.size() - 1).at());
     heat.treat(id, clock.instant());
     photos.take(id, acts.get(acts.size() - 1).at());
-    stock.recall(id, acts.get(acts.size() - 1).at());
     return id;
   }
 }

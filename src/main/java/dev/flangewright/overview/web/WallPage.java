@@ -59,12 +59,12 @@ record WallPage(
   }
 
   private static Line onTheBench(WallPiece piece, Instant now) {
-    return new Line("IN_WORK", piece(piece) + ": " + stage(piece), by(piece, now));
+    return new Line("IN_WORK", piece(piece), stage(piece) + ", " + by(piece, now));
   }
 
   private static Line waiting(WallPiece piece, Instant now) {
     return piece.held()
-        ? new Line("HELD", piece(piece) + after(piece, now), "check " + stage(piece))
+        ? new Line("HELD", piece(piece), "check " + stage(piece) + after(piece, now))
         : new Line("IN_WORK", piece(piece), "inspect it");
   }
 
@@ -90,7 +90,7 @@ record WallPage(
                 InWords.within(entry.stage()),
                 entry.undone() ? " (taken back later)" : "");
     String on = piece(entry.partNumber(), entry.number()) + ", " + LogTime.of(entry.at(), now);
-    return new Line("", what, on);
+    return new Line("", on, what);
   }
 
   private static String piece(WallPiece piece) {

@@ -12,7 +12,10 @@ final class LeftOut {
 
   /** Entities, by name. */
   static final Map<String, String> ENTITIES =
-      Map.of("Receipt", "says only that an entry came with a key; the entry itself is taken down");
+      Map.of(
+          "Receipt", "says only that an entry came with a key; the entry itself is taken down",
+          "PhotoImage",
+              "the bytes of a picture; its photo, with the digest of the file sent, is taken down");
 
   /** Fields, as entity and field; a group of fields by the name of the group. */
   static final Map<String, String> FIELDS =

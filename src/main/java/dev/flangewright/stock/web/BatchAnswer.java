@@ -12,7 +12,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** A batch with its log and every piece cut of it. */
+/** A batch with its log and every piece cut from it. */
 record BatchAnswer(
     long id,
     long buildId,
@@ -34,7 +34,7 @@ record BatchAnswer(
     LocalDate receivedOn,
     @Schema(description = "Where it lies.") String place,
     String note,
-    @Schema(description = "Every piece cut of it, scrapped ones too.") List<PieceCut> pieces,
+    @Schema(description = "Every piece cut from it, scrapped ones too.") List<PieceCut> pieces,
     @Schema(description = "Oldest first.") List<ChangeAnswer> log) {
 
   /** A piece that was cut of the batch. */

@@ -31,7 +31,7 @@ record BatchButton(BatchAction action, String words, String asked) {
       case RELEASE ->
           new BatchButton(
               action, "Release it", "Who checked the certificate against the sheet, and how");
-      case HOLD_BACK -> new BatchButton(action, "Hold it back", "Why nothing may be cut of it");
+      case HOLD_BACK -> new BatchButton(action, "Hold it back", "Why nothing may be cut from it");
       case TAKE_BACK ->
           new BatchButton(
               action, "Take it back to released", "Who checked it, and why it may be used");

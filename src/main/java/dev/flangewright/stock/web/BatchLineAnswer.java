@@ -19,7 +19,7 @@ record BatchLineAnswer(
     @Schema(description = "Number of the certificate; empty where not known.") String certificate,
     LocalDate receivedOn,
     String place,
-    @Schema(description = "How many pieces were cut of it.") long pieces) {
+    @Schema(description = "How many pieces were cut from it.") long pieces) {
 
   static BatchLineAnswer of(StockLine line) {
     Batch batch = line.batch();

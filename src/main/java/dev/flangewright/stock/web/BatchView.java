@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param answer to the question whether it may be cut
  * @param unknownMetal whether no table and no certificate of the build knows the metal
  * @param values whose the build entered from this certificate; empty if it did not
- * @param pieces every piece that was cut of it
+ * @param pieces every piece that was cut from it
  * @param log newest first
  */
 record BatchView(
@@ -139,12 +139,12 @@ record BatchView(
   /** How many pieces are in which state would be lost in a long list: the sum, in words. */
   public String count() {
     return pieces.isEmpty()
-        ? "No piece was cut of it yet."
-        : "%d %s cut of it."
+        ? "No piece was cut from it yet."
+        : "%d %s cut from it."
             .formatted(pieces.size(), pieces.size() == 1 ? "piece was" : "pieces were");
   }
 
-  /** Whether what was cut of it has to be looked at. */
+  /** Whether what was cut from it has to be looked at. */
   public boolean doubtful() {
     return condition == BatchCondition.HELD_BACK && !pieces.isEmpty();
   }

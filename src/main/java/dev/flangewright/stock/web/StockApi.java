@@ -54,7 +54,7 @@ class StockApi {
   @GetMapping("/batches/{id}")
   @Operation(
       summary = "Read a material batch",
-      description = "With its log, and every piece that was cut of it.")
+      description = "With its log, and every piece that was cut from it.")
   BatchAnswer batch(@PathVariable long id) {
     return BatchAnswer.of(read.of(id), read.pieces(id));
   }

@@ -130,7 +130,7 @@ class StockPagesTest {
         "/batches/" + batch.id(),
         "certificate C-2041",
         "cut from batch B-1 (cast 4711)");
-    page(Role.GUEST, "/batches/" + batch.id(), "1 piece was cut of it.", "P-1 piece 1");
+    page(Role.GUEST, "/batches/" + batch.id(), "1 piece was cut from it.", "P-1 piece 1");
 
     happens(Role.INSPECTOR, batch, "HOLD_BACK", "recalled");
     page(Role.GUEST, "/pieces/" + piece, "That batch is held back by now.");
@@ -138,7 +138,7 @@ class StockPagesTest {
 
     undo(piece, "slip");
     page(Role.GUEST, "/pieces/" + piece, "No batch recorded.");
-    page(Role.GUEST, "/batches/" + batch.id(), "No piece was cut of it yet.");
+    page(Role.GUEST, "/batches/" + batch.id(), "No piece was cut from it yet.");
   }
 
   @Test
