@@ -31,7 +31,7 @@ import org.springframework.test.web.servlet.request.RequestPostProcessor;
 import org.springframework.transaction.annotation.Transactional;
 
 /** The demo build, counted. */
-@DatabaseTest
+@DatabaseTest(properties = "spring.application.name=flangewright-demo-tests")
 @Transactional
 class OverviewTest {
 

@@ -37,7 +37,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.transaction.annotation.Transactional;
 
-@DatabaseTest
+@DatabaseTest(properties = "spring.application.name=flangewright-demo-tests")
 @Transactional
 class LoadDemoTest {
 
