@@ -83,32 +83,18 @@ public final class ImportJob {
     return files;
   }
 
-  public synchronized State state() {
-    return state;
+  /** How it stands at this instant. */
+  public synchronized ImportNow now() {
+    return new ImportNow(id, state, doing, (int) (100 * done / of), plan, refusal);
   }
 
   /** True while a thread works on it. */
-  public synchronized boolean isRunning() {
-    return state == State.CHECKING || state == State.STORING;
-  }
-
-  /** The step at work, in words. */
-  public synchronized String doing() {
-    return doing;
-  }
-
-  /** How much of the step is done, in percent. */
-  public synchronized int percent() {
-    return (int) (100 * done / of);
+  synchronized boolean isRunning() {
+    return now().isRunning();
   }
 
   /** What it would do, or has done; null until it is checked. */
-  public synchronized @Nullable ImportPlan plan() {
+  synchronized @Nullable ImportPlan plan() {
     return plan;
-  }
-
-  /** Why nothing was stored; null unless it was refused. */
-  public synchronized @Nullable String refusal() {
-    return refusal;
   }
 }

@@ -83,7 +83,7 @@ class ImportController {
       model.addAttribute("refusal", GONE);
       return form(id, model);
     }
-    model.addAttribute("job", job);
+    model.addAttribute("job", job.now());
     return partly == null ? "exchange/job" : "exchange/_job :: job";
   }
 
