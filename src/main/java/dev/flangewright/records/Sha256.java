@@ -19,8 +19,13 @@ public final class Sha256 {
   }
 
   public static String of(byte[] bytes) {
+    return HexFormat.of().formatHex(digest().digest(bytes));
+  }
+
+  /** For what comes piece by piece. */
+  public static MessageDigest digest() {
     try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+      return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException impossible) {
       throw new IllegalStateException("Every Java platform has SHA-256", impossible);
     }

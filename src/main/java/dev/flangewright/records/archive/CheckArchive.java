@@ -1,6 +1,7 @@
 package dev.flangewright.records.archive;
 
 import dev.flangewright.people.Refused;
+import dev.flangewright.records.Sha256;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -43,7 +44,7 @@ final class CheckArchive {
     refuseForeignNames();
     byte[] written = small(Archive.MANIFEST);
     String digest = new String(small(Archive.MANIFEST_DIGEST), StandardCharsets.US_ASCII);
-    require(digest.equals(Sha256.hex(written)), "The manifest of this archive was changed.");
+    require(digest.equals(Sha256.of(written)), "The manifest of this archive was changed.");
     Manifest manifest = ManifestText.read(written);
     refuseMissingFiles(manifest);
     refuseFlood(manifest);

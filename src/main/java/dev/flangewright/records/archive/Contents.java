@@ -1,5 +1,6 @@
 package dev.flangewright.records.archive;
 
+import dev.flangewright.records.Sha256;
 import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;

@@ -1,5 +1,6 @@
 package dev.flangewright.records.archive;
 
+import dev.flangewright.records.Sha256;
 import java.io.BufferedOutputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -75,7 +76,7 @@ public final class WriteArchive {
               JournalHeads.of(from, tables, made));
       byte[] written = ManifestText.of(manifest);
       write(Archive.MANIFEST, written);
-      write(Archive.MANIFEST_DIGEST, Sha256.hex(written).getBytes(StandardCharsets.US_ASCII));
+      write(Archive.MANIFEST_DIGEST, Sha256.of(written).getBytes(StandardCharsets.US_ASCII));
       return manifest;
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.flangewright.people.Refused;
+import dev.flangewright.records.Sha256;
 import dev.flangewright.testing.TestDatabase;
 import java.io.IOException;
 import java.io.InputStream;
@@ -380,7 +381,7 @@ class ArchiveTest {
   @Test
   void a_file_that_is_longer_than_its_manifest_says_is_read_no_further() throws IOException {
     Manifest.TableFile modest =
-        new Manifest.TableFile("flood", "tables/flood.jsonl", 1, "", 10, Sha256.hex(new byte[10]));
+        new Manifest.TableFile("flood", "tables/flood.jsonl", 1, "", 10, Sha256.of(new byte[10]));
     Path file = zip(named(modest, "1"), "x".repeat(5_000_000));
     assertThatThrownBy(() -> Archive.open(file)).hasMessageContaining("changed or damaged");
   }
@@ -388,7 +389,7 @@ class ArchiveTest {
   @Test
   void an_archive_of_a_newer_program_is_refused_and_nothing_is_touched() throws IOException {
     Manifest.TableFile table =
-        new Manifest.TableFile("t", "tables/t.jsonl", 0, "", 0, Sha256.hex(new byte[0]));
+        new Manifest.TableFile("t", "tables/t.jsonl", 0, "", 0, Sha256.of(new byte[0]));
     Path file = zip(named(table, "9000"), "");
     DataSource empty = TestDatabase.fresh();
     assertThatThrownBy(() -> Restore.into(empty, file, folder))
@@ -417,7 +418,7 @@ class ArchiveTest {
             Archive.MANIFEST,
             new String(text, StandardCharsets.UTF_8),
             Archive.MANIFEST_DIGEST,
-            Sha256.hex(text),
+            Sha256.of(text),
             manifest.tables().get(0).file(),
             tableContent));
   }
